@@ -1,0 +1,1 @@
+"""The arithmetic and the data of the handbook: pint and the standard library only."""

@@ -1,0 +1,149 @@
+"""Formulas that are worked out and printed from one and the same text.
+
+A step of the working is written once, ``"pi * (inside_diameter + thickness)"``. The number is computed from that
+text and the line a person reads is set from it, so the two can never drift apart. Only arithmetic is understood:
+numbers, names, ``+ - * / **``, ``pi`` and a few functions.
+"""
+
+from __future__ import annotations
+
+import ast
+import math
+from collections.abc import Callable, Mapping
+from functools import lru_cache
+
+
+from .units import UNITS, Quantity, number_text, quantity, with_unit
+
+
+def _of_number(function: Callable[[float], float]) -> Callable[[Quantity], Quantity]:
+    return lambda x: quantity(function(float(x.to("").magnitude)))
+
+
+def _smallest(*amounts: Quantity) -> Quantity:
+    return min(amounts)
+
+
+def _largest(*amounts: Quantity) -> Quantity:
+    return max(amounts)
+
+
+_FUNCTIONS: dict[str, Callable[..., Quantity]] = {
+    "sqrt": lambda x: x**0.5,
+    "abs": abs,
+    "min": _smallest,
+    "max": _largest,
+    **{name: _of_number(getattr(math, name)) for name in ("exp", "log", "ceil", "floor", "erfc", "radians")},
+    "sin": lambda x: quantity(math.sin(float(x.to("radian").magnitude))),
+    "cos": lambda x: quantity(math.cos(float(x.to("radian").magnitude))),
+    "tan": lambda x: quantity(math.tan(float(x.to("radian").magnitude))),
+    "asin": lambda x: quantity(math.asin(float(x.to("").magnitude)), "radian"),
+    "acos": lambda x: quantity(math.acos(float(x.to("").magnitude)), "radian"),
+    "atan": lambda x: quantity(math.atan(float(x.to("").magnitude)), "radian"),
+}
+_CONSTANTS = {"pi": (math.pi, "π")}
+_STRENGTH = {ast.Add: 1, ast.Sub: 1, ast.Mult: 2, ast.Div: 2, ast.USub: 3, ast.Pow: 4}
+_SIGN = {ast.Add: " + ", ast.Sub: " − ", ast.Mult: " × ", ast.Div: " ÷ "}
+_RAISED = str.maketrans("0123456789.-", "⁰¹²³⁴⁵⁶⁷⁸⁹·⁻")
+
+
+@lru_cache(maxsize=512)
+def _tree(text: str) -> ast.expr:
+    return ast.parse(text, mode="eval").body
+
+
+def evaluate(text: str, values: Mapping[str, Quantity]) -> Quantity:
+    """Work out ``text`` with ``values``; units are carried and checked by pint.
+
+    Raises ``ValueError`` for a name that was not given or for anything but arithmetic.
+    """
+
+    def work(node: ast.expr) -> Quantity:
+        if isinstance(node, ast.Constant) and isinstance(node.value, (int, float)):
+            return quantity(node.value)
+        if isinstance(node, ast.Name):
+            if node.id in values:
+                return values[node.id]
+            if node.id in _CONSTANTS:
+                return quantity(_CONSTANTS[node.id][0])
+            raise ValueError(f"{node.id} has no value in {text!r}")
+        if isinstance(node, ast.UnaryOp) and isinstance(node.op, ast.USub):
+            return -work(node.operand)
+        if isinstance(node, ast.BinOp):
+            left, right = work(node.left), work(node.right)
+            if isinstance(node.op, ast.Add):
+                return left + right
+            if isinstance(node.op, ast.Sub):
+                return left - right
+            if isinstance(node.op, ast.Mult):
+                return left * right
+            if isinstance(node.op, ast.Div):
+                return left / right
+            if isinstance(node.op, ast.Pow):
+                power = float(right.to("").magnitude)
+                return left ** (int(power) if power.is_integer() else power)
+        if isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id in _FUNCTIONS:
+            return _FUNCTIONS[node.func.id](*(work(part) for part in node.args))
+        raise ValueError(f"{ast.dump(node)} is not arithmetic in {text!r}")
+
+    return work(_tree(text))
+
+
+def names_in(text: str) -> set[str]:
+    """The names of the amounts a formula needs."""
+    functions = {node.func for node in ast.walk(_tree(text)) if isinstance(node, ast.Call)}
+    names = {node.id for node in ast.walk(_tree(text)) if isinstance(node, ast.Name) and node not in functions}
+    return names - set(_CONSTANTS)
+
+
+def in_words(text: str) -> str:
+    """The formula as a person reads it: ``"π × (inside diameter + thickness)"``."""
+    return _typeset(_tree(text), lambda name: name.replace("_", " "))
+
+
+def with_numbers(text: str, values: Mapping[str, Quantity]) -> str:
+    """The formula with the numbers put in: ``"π × (17.32 mm + 1.5 mm)"``."""
+    return _typeset(_tree(text), lambda name: amount_text(values[name]))
+
+
+def amount_text(amount: Quantity) -> str:
+    """An amount in its own unit, four significant digits."""
+    unit = str(amount.units) if amount.units != UNITS.Unit("") else ""
+    return with_unit(number_text(float(amount.magnitude)), unit)
+
+
+def _typeset(node: ast.expr, name_text: Callable[[str], str]) -> str:
+    def put(part: ast.expr, outer: int, right_of: bool = False) -> str:
+        text, own = place(part)
+        return f"({text})" if own < outer or (right_of and own == outer) else text
+
+    def place(part: ast.expr) -> tuple[str, int]:
+        if isinstance(part, ast.Constant) and isinstance(part.value, (int, float)):
+            return number_text(float(part.value), 6), 9
+        if isinstance(part, ast.Name):
+            if part.id in _CONSTANTS:
+                return _CONSTANTS[part.id][1], 9
+            text = name_text(part.id)
+            return text, 3 if text.startswith("−") else 9
+        if isinstance(part, ast.UnaryOp):
+            return "−" + put(part.operand, 3), 3
+        if isinstance(part, ast.BinOp) and isinstance(part.op, ast.Pow):
+            power = _typeset(part.right, name_text)
+            base = put(part.left, 5)
+            if isinstance(part.left, ast.Name) and " " in base:
+                base = f"({base})"
+            return (base + power.translate(_RAISED) if power.isdigit() else f"{base}^({power})"), 4
+        if isinstance(part, ast.BinOp):
+            own = _STRENGTH[type(part.op)]
+            not_free = isinstance(part.op, (ast.Sub, ast.Div))
+            return put(part.left, own) + _SIGN[type(part.op)] + put(part.right, own, not_free), own
+        if isinstance(part, ast.Call) and isinstance(part.func, ast.Name):
+            inside = ", ".join(_typeset(argument, name_text) for argument in part.args)
+            if part.func.id == "sqrt":
+                return f"√({inside})", 9
+            return f"{part.func.id}({inside})", 9
+        raise ValueError(ast.dump(part))
+
+    return place(node)[0]
+
+

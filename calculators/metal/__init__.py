@@ -1,0 +1,1 @@
+"""What to add, what it weighs, whether it holds."""

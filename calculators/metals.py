@@ -1,0 +1,54 @@
+"""The metals of the handbook, each figure with its source and mark (``data/metals.toml``)."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import lru_cache
+from typing import Any
+
+from .data import Figure, figure, load
+from .units import Quantity
+
+
+@dataclass(frozen=True)
+class Metal:
+    """An alloy: ``density`` always, other figures (melting range, strength ...) in ``figures`` where sourced."""
+
+    key: str
+    name: str
+    family: str
+    aliases: tuple[str, ...]
+    density: Figure
+    fineness: float | None
+    composition: dict[str, float]
+    figures: dict[str, Figure]
+
+    def names(self) -> set[str]:
+        """Every way this metal may be typed, in lower case with single spaces."""
+        return {" ".join(name.lower().replace("-", " ").split()) for name in (self.key, self.name, *self.aliases)}
+
+
+@lru_cache(maxsize=1)
+def metals() -> tuple[Metal, ...]:
+    """All metals in the order of the data file."""
+    return tuple(_metal(row) for row in load("metals")["metal"])
+
+
+def metal_of_density(density: Quantity) -> Metal:
+    """An unlisted alloy of which only the density is known, as typed by the user."""
+    typed = Figure(density, "g/cm**3", "", "from memory", note="typed by you")
+    return Metal("typed", "metal of the density you typed", "typed", (), typed, None, {}, {})
+
+
+def _metal(row: dict[str, Any]) -> Metal:
+    figures = {name: figure(value) for name, value in row.items() if isinstance(value, dict) and "mark" in value}
+    return Metal(
+        key=row["key"],
+        name=row["name"],
+        family=row["family"],
+        aliases=tuple(row.get("aliases", ())),
+        density=figures.pop("density"),
+        fineness=row.get("fineness"),
+        composition=dict(row.get("composition", {})),
+        figures=figures,
+    )

@@ -1,0 +1,136 @@
+"""The one door: text per field in, plain data out.
+
+The page, the command line and the tests all come through here. Nothing that a person types leads to anything but
+an answer or sentences.
+"""
+
+from __future__ import annotations
+
+import difflib
+import json
+import math
+from collections.abc import Mapping
+from typing import Any
+
+from .data import sources
+from .declare import Calculator, Value, Working, all_calculators
+from .errors import Complaint, FieldErrors
+from .show import answer_html
+from .units import Quantity, magnitude, unit_text
+
+_SURPRISE = "This calculator can't work with these numbers together. Check each one, or start from the example again"
+
+
+def find(slug: str) -> Calculator:
+    """The calculator of that slug; raises ``FieldErrors`` naming the nearest known one."""
+    known = all_calculators()
+    if slug in known:
+        return known[slug]
+    raise FieldErrors({"": f"There is no calculator {slug[:60]}.{_nearest(slug, list(known))}"})
+
+
+def _nearest(word: str, known: list[str]) -> str:
+    close = difflib.get_close_matches(word, known, 1, 0.4)
+    return f" The nearest is {close[0]}" if close else f" Known are {', '.join(known)}"
+
+
+def work_out(calculator: Calculator, texts: Mapping[str, str]) -> tuple[dict[str, str], Working]:
+    """Read all fields and work the answer out.
+
+    Fields left out take the worked example's text. Returns the texts of the fields that counted and the working.
+    Raises ``FieldErrors`` with a sentence for every field that can't be used.
+    """
+    names = [one.name for one in calculator.fields]
+    errors = {
+        name: f"There is no field {name[:60]}.{_nearest(name, names)}" for name in texts if name not in names
+    }
+    given = {**calculator.example(), **{name: text for name, text in texts.items() if name in names}}
+    asked, read = {}, {}
+    for one in calculator.fields:
+        if not one.asked(given):
+            read[one.name] = None
+            continue
+        asked[one.name] = given[one.name]
+        try:
+            read[one.name] = one.read(given[one.name])
+        except Complaint as complaint:
+            errors[one.name] = complaint.sentence
+    if errors:
+        raise FieldErrors(errors)
+    working = Working(calculator)
+    working.cite(*calculator.sources)
+    for text in calculator.cautions:
+        working.caution(text)
+    try:
+        calculator.work(working, **read)
+    except Complaint as complaint:
+        raise FieldErrors({complaint.field: complaint.sentence}) from complaint
+    if working.errors:
+        raise FieldErrors(working.errors)
+    if not all(_finite(value) for value in working.values.values()):
+        raise FieldErrors({"": _SURPRISE})
+    return asked, working
+
+
+def _finite(value: Value) -> bool:
+    amounts = (value.value, value.low, value.high)
+    return all(math.isfinite(float(one.magnitude)) for one in amounts if one is not None and not isinstance(one, str))
+
+
+def answer(slug: str, texts: Mapping[str, str], html: bool = False) -> dict[str, Any]:
+    """The answer as plain data, or ``{"calculator", "errors": {field: sentence}}``.
+
+    With ``html`` the fragment for the page's answer panel comes along.
+    """
+    try:
+        asked, working = work_out(find(slug), texts)
+        data = as_data(asked, working)
+        return {**data, "html": answer_html(working)} if html else data
+    except FieldErrors as bad:
+        return {"calculator": slug, "errors": bad.errors}
+    except (ArithmeticError, ValueError) as surprise:  # numbers that no limit foresaw
+        return {"calculator": slug, "errors": {"": _SURPRISE}, "detail": repr(surprise)}
+
+
+def as_data(asked: dict[str, str], working: Working) -> dict[str, Any]:
+    """The JSON of an answer; see DEVELOPERS.md for its form."""
+    known = sources()
+    return {
+        "calculator": working.calculator.slug,
+        "inputs": asked,
+        "results": {name: _value_data(value) for name, value in working.values.items()},
+        "verdict": working.verdict,
+        "steps": [vars(step) for step in working.steps],
+        "cautions": [{"text": caution.text, "stop": caution.stop} for caution in working.cautions],
+        "sources": [
+            {"key": key, "citation": known[key].citation, "extent": known[key].extent} for key in working.cited
+        ],
+    }
+
+
+def plain_number(amount: Quantity, unit: str) -> float | int:
+    """A number for the JSON, to eight significant digits so that every Python gives the same text."""
+    number = float(f"{magnitude(amount, unit):.8g}")
+    return int(number) if number.is_integer() and abs(number) < 1e15 else number
+
+
+def _value_data(value: Value) -> dict[str, Any]:
+    unit = value.result.unit
+    if isinstance(value.value, str):
+        data: dict[str, Any] = {"value": value.value, "unit": unit_text(unit)}
+    else:
+        data = {"value": plain_number(value.value, unit), "unit": unit_text(unit)}
+    for name, end in (("low", value.low), ("high", value.high)):
+        if end is not None:
+            data[name] = plain_number(end, unit)
+    return {**data, **value.extra, **({"note": value.note} if value.note else {})}
+
+
+def run_json(request: str) -> str:
+    """The door for the page: ``{"calculator", "fields"}`` as JSON in, the answer with its ``html`` as JSON out."""
+    try:
+        asked = json.loads(request)
+        slug, texts = str(asked["calculator"]), {str(k): str(v) for k, v in asked["fields"].items()}
+    except (ValueError, KeyError, TypeError, AttributeError):
+        return json.dumps({"calculator": "", "errors": {"": "The page asked a question that can't be read. Reload it"}})
+    return json.dumps(answer(slug, texts, html=True), ensure_ascii=False)

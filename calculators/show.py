@@ -1,0 +1,106 @@
+"""An answer as an HTML fragment. The build and the page use this same function, so both show the same thing."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from html import escape
+
+from .data import sources
+from .declare import Result, Value, Working
+from .units import Quantity, magnitude, number_text, with_unit
+
+
+def cut_text(amount: Quantity, result: Result, unit: str = "") -> str:
+    """An amount rounded to the step the trade uses, with its unit tied on: ``"5.55 mm"``."""
+    if unit and unit != result.unit:
+        return with_unit(number_text(magnitude(amount, unit), 3), unit)
+    value = magnitude(amount, result.unit)
+    places = max(0, -Decimal(str(result.cut)).normalize().as_tuple().exponent)  # type: ignore[operator]
+    rounded = round(value / result.cut) * result.cut
+    text = f"{rounded:.{places}f}"
+    if float(text) == 0 and value != 0:
+        text = f"under {result.cut:g}"
+    sign = "+" if result.signed and value > 0 and text[0].isdigit() else ""
+    return with_unit(sign + text.replace("-", "−"), result.unit)
+
+
+def value_text(value: Value) -> str:
+    """A result as a person reads it, with its range where there is one."""
+    if isinstance(value.value, str):
+        return value.value
+    shown = cut_text(value.value, value.result)
+    if value.low is not None and value.high is not None:
+        low, high = (cut_text(end, value.result) for end in (value.low, value.high))
+        return f"{shown} ({low} to {high})"
+    return shown
+
+
+def _also(value: Value) -> str:
+    if isinstance(value.value, str):
+        return ""
+    return ", ".join(cut_text(value.value, value.result, unit) for unit in value.result.also)
+
+
+def answer_html(working: Working) -> str:
+    """The whole answer: number first, cautions, drawing, further numbers, working, sources."""
+    headline, *others = working.values.values()
+    parts = [_headline(headline, working.verdict), _cautions(working)]
+    parts += [f'<figure class="to-scale">{drawing.svg()}</figure>' for drawing in working.drawings]
+    parts += [_others(others), _working(working), _sources(working)]
+    return "\n".join(part for part in parts if part)
+
+
+def _headline(value: Value, verdict: str) -> str:
+    also = " · ".join(escape(text) for text in (_also(value), value.note) if text)
+    return (
+        f'<div class="headline"><p class="result-label">{escape(value.result.label)}</p>'
+        f'<p class="number" data-result="{value.result.name}">{escape(value_text(value))}</p>'
+        + (f'<p class="also">{also}</p>' if also else "")
+        + (f'<p class="verdict">{escape(verdict)}</p>' if verdict else "")
+        + "</div>"
+    )
+
+
+def _cautions(working: Working) -> str:
+    if not working.cautions:
+        return ""
+    ordered = sorted(working.cautions, key=lambda caution: not caution.stop)
+    items = "".join(
+        f'<li class="stop"><strong>Stop.</strong> {escape(one.text)}</li>' if one.stop else f"<li>{escape(one.text)}</li>"
+        for one in ordered
+    )
+    return f'<ul class="cautions" aria-label="Cautions">{items}</ul>'
+
+
+def _others(values: list[Value]) -> str:
+    if not values:
+        return ""
+    rows = "".join(
+        f'<div><dt>{escape(one.result.label)}</dt><dd data-result="{one.result.name}"><b>{escape(value_text(one))}</b>'
+        + "".join(f" <small>{escape(text)}</small>" for text in (_also(one), one.note) if text)
+        + "</dd></div>"
+        for one in values
+    )
+    return f'<dl class="results">{rows}</dl>'
+
+
+def _working(working: Working) -> str:
+    if not working.steps:
+        return ""
+    items = "".join(
+        f'<li><span class="words">{escape(step.words)}</span> <span class="formula">{escape(step.formula)}</span>'
+        + (f' <span class="numbers">= {escape(step.numbers)}</span>' if step.numbers else "")
+        + f' <span class="value">= {escape(step.value)}</span></li>'
+        for step in working.steps
+    )
+    return f'<details class="working" open><summary>The working</summary><ol>{items}</ol></details>'
+
+
+def _sources(working: Working) -> str:
+    if not working.cited:
+        return ""
+    known = sources()
+    items = "".join(
+        f"<li>{escape(known[key].citation)} <small>({escape(known[key].extent)})</small></li>" for key in working.cited
+    )
+    return f'<details class="answer-sources" open><summary>Where the figures come from</summary><ul>{items}</ul></details>'
