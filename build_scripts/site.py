@@ -1,0 +1,62 @@
+"""The build: pages by MkDocs, then steps that read only the built site. ``site/`` changes in one move at the end."""
+
+from __future__ import annotations
+
+import os
+import shutil
+import subprocess
+import sys
+import time
+from pathlib import Path
+
+from build_scripts import policy, precache, vendor
+from build_scripts.bootstrap import REPO
+
+SITE = REPO / "site"
+
+
+class BuildError(Exception):
+    """The site could not be built; the text says why."""
+
+
+def build() -> Path:
+    """Build the whole site strictly and return its folder. Raises BuildError with a sentence."""
+    start = time.monotonic()
+    unfinished = vendor.CACHE / f"site-{os.getpid()}"
+    shutil.rmtree(unfinished, ignore_errors=True)
+    try:
+        _render_pages(unfinished)
+        vendor.copy_into(unfinished)
+        policy.write_into_pages(unfinished)
+        files, size = precache.write_service_worker(unfinished)
+        _replace(SITE, unfinished)
+    except (vendor.VendorError, policy.PolicyError, precache.PrecacheError) as reason:
+        raise BuildError(str(reason)) from reason
+    finally:
+        shutil.rmtree(unfinished, ignore_errors=True)
+    seconds = time.monotonic() - start
+    print(f"Built site/: {files} files, {size / 1e6:.1f} MB kept offline, {seconds:.1f} s.", flush=True)
+    return SITE
+
+
+def _render_pages(folder: Path) -> None:
+    command = [sys.executable, "-m", "mkdocs", "--quiet", "build", "--strict", "--site-dir", str(folder)]
+    environment = {
+        **os.environ,
+        "PYTHONPATH": str(REPO),
+        "NO_MKDOCS_2_WARNING": "1",
+        "DISABLE_MKDOCS_2_WARNING": "true",
+    }
+    if subprocess.run(command, cwd=REPO, env=environment, check=False).returncode != 0:
+        raise BuildError("The pages could not be built; the lines above say where.")
+    # Holds the minute of the build, and nothing reads it: search engines take the plain one.
+    (folder / "sitemap.xml.gz").unlink(missing_ok=True)
+
+
+def _replace(old: Path, new: Path) -> None:
+    """Put the new folder where the old one stood, so that a running server never sees half a site."""
+    aside = vendor.CACHE / f"old-{os.getpid()}"
+    if old.exists():
+        old.rename(aside)
+    new.rename(old)
+    shutil.rmtree(aside, ignore_errors=True)
