@@ -47,6 +47,7 @@ class Value:
     low: Quantity | None = None
     high: Quantity | None = None
     note: str = ""
+    shown: str = ""
     extra: dict[str, Any] = field(default_factory=dict)
 
 
@@ -111,10 +112,15 @@ class Working:
         low: Quantity | None = None,
         high: Quantity | None = None,
         note: str = "",
+        shown: str = "",
         **extra: Any,
     ) -> None:
-        """Give one of the declared results. ``note`` is a few words beside it; ``extra`` goes into the JSON."""
-        self.values[name] = Value(self.calculator.result_named(name), value, low, high, note, extra)
+        """Give one of the declared results.
+
+        ``note`` is a few words beside it, ``shown`` replaces the printed number (``6½`` for 6.5), ``extra`` goes
+        into the JSON.
+        """
+        self.values[name] = Value(self.calculator.result_named(name), value, low, high, note, shown, extra)
 
     def caution(self, text: str, stop: bool = False) -> None:
         """A caution shown with the answer; the same text is shown once."""

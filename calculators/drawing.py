@@ -24,7 +24,7 @@ def _n(value: float) -> str:
 
 @dataclass
 class Drawing:
-    """A picture ``width`` × ``height`` in its own millimetres, with ``title`` and ``description`` for screen readers."""
+    """A picture ``width`` × ``height`` in its own millimetres; ``title`` and ``description`` serve screen readers."""
 
     width: float
     height: float
@@ -165,4 +165,3 @@ class Drawing:
             f'aria-labelledby="t-{mark} d-{mark}"><title id="t-{mark}">{escape(self.title)}</title>'
             f'<desc id="d-{mark}">{escape(self.description)}</desc>{hatch}{inside}</svg>'
         )
-

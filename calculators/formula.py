@@ -9,9 +9,10 @@ from __future__ import annotations
 
 import ast
 import math
+import operator
 from collections.abc import Callable, Mapping
 from functools import lru_cache
-
+from typing import Any
 
 from .units import UNITS, Quantity, number_text, quantity, with_unit
 
@@ -42,6 +43,12 @@ _FUNCTIONS: dict[str, Callable[..., Quantity]] = {
     "atan": lambda x: quantity(math.atan(float(x.to("").magnitude)), "radian"),
 }
 _CONSTANTS = {"pi": (math.pi, "π")}
+_OPERATION: dict[type, Callable[[Any, Any], Any]] = {
+    ast.Add: operator.add,
+    ast.Sub: operator.sub,
+    ast.Mult: operator.mul,
+    ast.Div: operator.truediv,
+}
 _STRENGTH = {ast.Add: 1, ast.Sub: 1, ast.Mult: 2, ast.Div: 2, ast.USub: 3, ast.Pow: 4}
 _SIGN = {ast.Add: " + ", ast.Sub: " − ", ast.Mult: " × ", ast.Div: " ÷ "}
 _RAISED = str.maketrans("0123456789.-", "⁰¹²³⁴⁵⁶⁷⁸⁹·⁻")
@@ -58,35 +65,29 @@ def evaluate(text: str, values: Mapping[str, Quantity]) -> Quantity:
     Raises ``ValueError`` for a name that was not given or for anything but arithmetic.
     """
 
-    def work(node: ast.expr) -> Quantity:
-        if isinstance(node, ast.Constant) and isinstance(node.value, (int, float)):
-            return quantity(node.value)
-        if isinstance(node, ast.Name):
-            if node.id in values:
-                return values[node.id]
-            if node.id in _CONSTANTS:
-                return quantity(_CONSTANTS[node.id][0])
-            raise ValueError(f"{node.id} has no value in {text!r}")
-        if isinstance(node, ast.UnaryOp) and isinstance(node.op, ast.USub):
-            return -work(node.operand)
-        if isinstance(node, ast.BinOp):
-            left, right = work(node.left), work(node.right)
-            if isinstance(node.op, ast.Add):
-                return left + right
-            if isinstance(node.op, ast.Sub):
-                return left - right
-            if isinstance(node.op, ast.Mult):
-                return left * right
-            if isinstance(node.op, ast.Div):
-                return left / right
-            if isinstance(node.op, ast.Pow):
-                power = float(right.to("").magnitude)
-                return left ** (int(power) if power.is_integer() else power)
-        if isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id in _FUNCTIONS:
-            return _FUNCTIONS[node.func.id](*(work(part) for part in node.args))
+    def work(node: ast.expr) -> Any:
+        match node:
+            case ast.Constant(value=int() | float() as number):
+                return quantity(number)
+            case ast.Name(id=name) if name in values:
+                return values[name]
+            case ast.Name(id=name) if name in _CONSTANTS:
+                return quantity(_CONSTANTS[name][0])
+            case ast.Name(id=name):
+                raise ValueError(f"{name} has no value in {text!r}")
+            case ast.UnaryOp(op=ast.USub(), operand=inner):
+                return -work(inner)
+            case ast.BinOp(left=left, op=ast.Pow(), right=right):
+                power = float(work(right).to("").magnitude)
+                return work(left) ** (int(power) if power.is_integer() else power)
+            case ast.BinOp(left=left, op=sign, right=right) if type(sign) in _OPERATION:
+                return _OPERATION[type(sign)](work(left), work(right))
+            case ast.Call(func=ast.Name(id=name), args=parts) if name in _FUNCTIONS:
+                return _FUNCTIONS[name](*(work(part) for part in parts))
         raise ValueError(f"{ast.dump(node)} is not arithmetic in {text!r}")
 
-    return work(_tree(text))
+    value: Quantity = work(_tree(text))
+    return value
 
 
 def names_in(text: str) -> set[str]:
@@ -130,7 +131,7 @@ def _typeset(node: ast.expr, name_text: Callable[[str], str]) -> str:
         if isinstance(part, ast.BinOp) and isinstance(part.op, ast.Pow):
             power = _typeset(part.right, name_text)
             base = put(part.left, 5)
-            if isinstance(part.left, ast.Name) and " " in base:
+            if isinstance(part.left, ast.Name) and (" " in base or "\u00a0" in base):
                 base = f"({base})"
             return (base + power.translate(_RAISED) if power.isdigit() else f"{base}^({power})"), 4
         if isinstance(part, ast.BinOp):
@@ -141,9 +142,9 @@ def _typeset(node: ast.expr, name_text: Callable[[str], str]) -> str:
             inside = ", ".join(_typeset(argument, name_text) for argument in part.args)
             if part.func.id == "sqrt":
                 return f"√({inside})", 9
+            if part.func.id == "abs":
+                return f"|{inside}|", 9
             return f"{part.func.id}({inside})", 9
         raise ValueError(ast.dump(part))
 
     return place(node)[0]
-
-

@@ -41,11 +41,10 @@ def work_out(calculator: Calculator, texts: Mapping[str, str]) -> tuple[dict[str
     Raises ``FieldErrors`` with a sentence for every field that can't be used.
     """
     names = [one.name for one in calculator.fields]
-    errors = {
-        name: f"There is no field {name[:60]}.{_nearest(name, names)}" for name in texts if name not in names
-    }
+    errors = {name: f"There is no field {name[:60]}.{_nearest(name, names)}" for name in texts if name not in names}
     given = {**calculator.example(), **{name: text for name, text in texts.items() if name in names}}
-    asked, read = {}, {}
+    asked: dict[str, str] = {}
+    read: dict[str, Any] = {}
     for one in calculator.fields:
         if not one.asked(given):
             read[one.name] = None

@@ -26,8 +26,8 @@ def cut_text(amount: Quantity, result: Result, unit: str = "") -> str:
 
 def value_text(value: Value) -> str:
     """A result as a person reads it, with its range where there is one."""
-    if isinstance(value.value, str):
-        return value.value
+    if value.shown or isinstance(value.value, str):
+        return value.shown or str(value.value)
     shown = cut_text(value.value, value.result)
     if value.low is not None and value.high is not None:
         low, high = (cut_text(end, value.result) for end in (value.low, value.high))
@@ -66,7 +66,9 @@ def _cautions(working: Working) -> str:
         return ""
     ordered = sorted(working.cautions, key=lambda caution: not caution.stop)
     items = "".join(
-        f'<li class="stop"><strong>Stop.</strong> {escape(one.text)}</li>' if one.stop else f"<li>{escape(one.text)}</li>"
+        f'<li class="stop"><strong>Stop.</strong> {escape(one.text)}</li>'
+        if one.stop
+        else f"<li>{escape(one.text)}</li>"
         for one in ordered
     )
     return f'<ul class="cautions" aria-label="Cautions">{items}</ul>'
@@ -103,4 +105,6 @@ def _sources(working: Working) -> str:
     items = "".join(
         f"<li>{escape(known[key].citation)} <small>({escape(known[key].extent)})</small></li>" for key in working.cited
     )
-    return f'<details class="answer-sources" open><summary>Where the figures come from</summary><ul>{items}</ul></details>'
+    return (
+        f'<details class="answer-sources" open><summary>Where the figures come from</summary><ul>{items}</ul></details>'
+    )

@@ -6,7 +6,7 @@ milliseconds inside the page.
 
 from __future__ import annotations
 
-from functools import lru_cache
+from functools import cache
 from importlib.resources import files
 from typing import Any, TypeAlias
 
@@ -38,7 +38,7 @@ def magnitude(amount: Quantity, unit: str = "") -> float:
     return float(amount.to(unit).magnitude)
 
 
-@lru_cache(maxsize=None)
+@cache
 def unit_text(unit: str) -> str:
     """How a unit is printed: ``"g/cm**3"`` → ``"g/cm³"``."""
     if unit in _PRINTED:

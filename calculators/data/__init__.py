@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import tomllib
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache, lru_cache
 from importlib.resources import files
 from typing import Any
 
@@ -53,7 +53,7 @@ class Source:
     extent: str
 
 
-@lru_cache(maxsize=None)
+@cache
 def load(name: str) -> dict[str, Any]:
     """The whole TOML file ``data/<name>.toml``."""
     return tomllib.loads(files(__name__).joinpath(f"{name}.toml").read_text(encoding="utf-8"))
@@ -82,6 +82,4 @@ def figure(table: dict[str, Any]) -> Figure:
 @lru_cache(maxsize=1)
 def sources() -> dict[str, Source]:
     """Every source of the handbook by key."""
-    return {
-        key: Source(key, table["citation"], table["extent"]) for key, table in load("sources").items()
-    }
+    return {key: Source(key, table["citation"], table["extent"]) for key, table in load("sources").items()}

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import ClassVar
 
 from ..errors import Complaint
-from ..metals import Metal, metals, metal_of_density
+from ..metals import Metal, metal_of_density, metals
 from ..reading import WrongUnit, read_amount
 from ..ring_scales import RingSize, read_ring_size
 from ..units import magnitude
@@ -87,5 +87,3 @@ class RingSizeField(Field):
 
     def ask(self) -> str:
         return "enter a size such as US 7"
-
-
