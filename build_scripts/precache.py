@@ -14,7 +14,7 @@ from typing import TypedDict
 from urllib.parse import quote
 
 SERVICE_WORKER = "sw.js"
-PLACE = "self.__PRECACHE_LIST"
+PLACE = "worker.__PRECACHE_LIST"
 LARGEST_FILE = 32 * 2**20  # bytes; a browser may refuse to keep more, and a shop's tablet has to fetch it
 
 

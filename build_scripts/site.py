@@ -49,8 +49,17 @@ def _render_pages(folder: Path) -> None:
     }
     if subprocess.run(command, cwd=REPO, env=environment, check=False).returncode != 0:
         raise BuildError("The pages could not be built; the lines above say where.")
-    # Holds the minute of the build, and nothing reads it: search engines take the plain one.
+    _remove_unread(folder)
+
+
+def _remove_unread(folder: Path) -> None:
+    """Take out what no page loads, so that a tablet need not keep it."""
+    # Holds the minute of the build; search engines take the plain one.
     (folder / "sitemap.xml.gz").unlink(missing_ok=True)
+    # Search in languages this site is not written in.
+    shutil.rmtree(folder / "assets/javascripts/lunr", ignore_errors=True)
+    for source_map in folder.glob("assets/**/*.map"):
+        source_map.unlink()
 
 
 def _replace(old: Path, new: Path) -> None:

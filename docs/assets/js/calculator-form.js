@@ -1,0 +1,195 @@
+// Makes each form.calculator live: asks Python shortly after typing, shows the answer or the sentences at the fields.
+// Nothing here steals focus or changes what was typed.
+
+import { FormField } from "./form-field.js";
+import { ask, isReady, start } from "./python-runtime.js";
+import { fromAddress, linkTo, recall, remember } from "./saved-inputs.js";
+
+const AFTER_TYPING = 150; // ms until Python is asked
+const BEFORE_ERRORS = 700; // ms of quiet before a half-typed field is called wrong
+const BEFORE_SPEAKING = 1200; // ms of quiet before a new answer is announced
+
+class CalculatorForm {
+  /**
+   * @param {HTMLFormElement} form
+   * @param {number} index place on the page
+   */
+  constructor(form, index) {
+    this.form = form;
+    this.slug = form.dataset.calculator ?? "";
+    this.key = `${this.slug} ${index}`;
+    const card = form.closest(".calculator-card") ?? form;
+    this.panel = /** @type {HTMLElement} */ (card.querySelector("[data-answer]"));
+    this.status = /** @type {HTMLElement} */ (card.querySelector("[data-status]"));
+    this.fields = [...form.querySelectorAll("[data-field]")].map(
+      (box) => new FormField(/** @type {any} */ (box)),
+    );
+    this.example = this.panel.innerHTML;
+    this.lastTyped = 0;
+    /** @type {Record<string, ReturnType<typeof setTimeout>>} */
+    this.timers = {};
+
+    form.autocomplete = "off"; // the tab's own memory restores; a browser's guess would fight it
+    // The status line speaks, once and briefly; a live panel would read out every replaced answer whole.
+    this.panel.setAttribute("aria-live", "off");
+    form.addEventListener("input", () => this.typed());
+    form.addEventListener("change", () => this.typed(true));
+    form.addEventListener("submit", (event) => {
+      event.preventDefault();
+      this.typed(true);
+    });
+    card.addEventListener("click", (event) => this.clicked(/** @type {Element} */ (event.target)));
+    for (const touch of ["focusin", "pointerdown"]) card.addEventListener(touch, start, { once: true });
+    window.addEventListener("hashchange", () => this.fill(fromAddress(this.slug)));
+    this.fill(fromAddress(this.slug) ?? recall(this.key));
+  }
+
+  /** Every field's text. */
+  get texts() {
+    return Object.fromEntries(this.fields.map((field) => [field.name, field.text]));
+  }
+
+  /** The fields that differ from the page's preset. */
+  get changed() {
+    return Object.fromEntries(this.fields.filter((f) => f.text !== f.preset).map((f) => [f.name, f.text]));
+  }
+
+  /**
+   * Put inputs in; fields they do not name get the preset.
+   * @param {Record<string, string> | undefined} changed
+   */
+  fill(changed) {
+    if (!changed) return;
+    for (const field of this.fields) field.text = changed[field.name] ?? field.preset;
+    remember(this.key, this.changed);
+    this.question();
+  }
+
+  /** @param {boolean} [finished] the person has left the field: errors need not wait */
+  typed(finished = false) {
+    this.lastTyped = finished ? 0 : Date.now();
+    for (const field of this.fields) field.toggleOther();
+    remember(this.key, this.changed);
+    this.later("errors", 0, () => {}); // errors not shown yet belong to older text
+    this.later("speak", 0, () => {});
+    this.later("ask", finished ? 0 : AFTER_TYPING, () => this.question());
+  }
+
+  async question() {
+    this.later("old", isReady() ? 400 : 0, () =>
+      this.markOld("Working it out. The answer shown is still the old one."),
+    );
+    try {
+      const answer = await ask(this.key, this.slug, this.texts);
+      if (!answer) return; // a newer question is on its way
+      this.later("old", 0, () => {});
+      if (answer.errors) this.refuse(answer.errors);
+      else this.show(answer);
+    } catch {
+      this.later("old", 0, () => {});
+      this.markOld(
+        "The calculator could not start on this device. The answer shown does not follow your numbers. ",
+      );
+      const again = document.createElement("button");
+      again.type = "button";
+      again.textContent = "Try again";
+      again.addEventListener("click", () => this.question());
+      this.status.append(again);
+    }
+  }
+
+  /** @param {import("./python-runtime.js").Answer} answer */
+  show(answer) {
+    for (const field of this.fields) {
+      field.showError(undefined);
+      field.box.hidden = !(field.name in (answer.inputs ?? {})); // some fields count only with some choices
+    }
+    const state = new Map();
+    for (const part of this.panel.querySelectorAll("details")) {
+      state.set(part.querySelector("summary")?.textContent, part.open);
+    }
+    this.panel.innerHTML = answer.html ?? "";
+    for (const part of this.panel.querySelectorAll("details")) {
+      part.open = state.get(part.querySelector("summary")?.textContent) ?? part.open;
+    }
+    delete this.panel.dataset.stale;
+    this.status.textContent = "";
+    if (Object.keys(this.changed).length || fromAddress(this.slug)) {
+      history.replaceState(history.state, "", linkTo(this.slug, this.changed));
+    }
+    this.later("speak", BEFORE_SPEAKING, () => {
+      const [label, number] = [".result-label", ".number"].map(
+        (part) => this.panel.querySelector(part)?.textContent,
+      );
+      this.status.textContent = `Up to date. ${label ?? ""}: ${number ?? ""}`;
+    });
+  }
+
+  /** @param {Record<string, string>} errors */
+  refuse(errors) {
+    for (const field of this.fields) if (!(field.name in errors)) field.showError(undefined);
+    const whole = errors[""] ? `${errors[""].replace(/\.?$/, ".")} ` : "";
+    const quiet = Math.max(0, this.lastTyped + BEFORE_ERRORS - Date.now());
+    this.later("errors", quiet, () => {
+      for (const field of this.fields) field.showError(errors[field.name]);
+      this.markOld(`${whole}The answer shown is out of date: it belongs to the numbers before.`);
+    });
+  }
+
+  /** @param {string} sentence */
+  markOld(sentence) {
+    this.panel.dataset.stale = "";
+    this.status.textContent = sentence;
+  }
+
+  /** @param {Element} target */
+  clicked(target) {
+    if (target.closest("[data-reset]")) this.reset();
+    else if (target.closest("[data-print]")) window.print();
+    else if (target.closest("[data-copy-link]")) this.copyLink();
+  }
+
+  reset() {
+    for (const timer of Object.values(this.timers)) clearTimeout(timer);
+    for (const field of this.fields) {
+      field.text = field.preset;
+      field.showError(undefined);
+    }
+    remember(this.key, {});
+    if (fromAddress(this.slug)) history.replaceState(history.state, "", location.pathname + location.search);
+    this.question(); // also overtakes a question still on its way
+    this.panel.innerHTML = this.example;
+  }
+
+  async copyLink() {
+    const link = linkTo(this.slug, this.changed);
+    try {
+      await navigator.clipboard.writeText(link);
+      this.status.textContent = "Link copied. It carries all the numbers above.";
+    } catch {
+      this.status.textContent = `Copy this link: ${link}`; // no clipboard without HTTPS
+    }
+  }
+
+  /**
+   * Do something after a while, unless the same thing is put off again before.
+   * @param {string} what
+   * @param {number} wait ms
+   * @param {() => void} action
+   */
+  later(what, wait, action) {
+    clearTimeout(this.timers[what]);
+    if (wait) this.timers[what] = setTimeout(action, wait);
+    else action();
+  }
+}
+
+const nearScreen = new IntersectionObserver((seen) => seen.some((one) => one.isIntersecting) && start(), {
+  rootMargin: "600px",
+});
+/** @type {NodeListOf<HTMLFormElement>} */ (document.querySelectorAll("form.calculator")).forEach(
+  (form, index) => {
+    new CalculatorForm(form, index);
+    nearScreen.observe(form);
+  },
+);

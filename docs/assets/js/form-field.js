@@ -1,0 +1,65 @@
+// One field of a calculator's form: its text, its preset and its error.
+
+export class FormField {
+  /** @param {HTMLElement} box the element with data-field */
+  constructor(box) {
+    this.box = box;
+    this.name = box.dataset.field ?? "";
+    const control = box.querySelector(`[name="${CSS.escape(this.name)}"]`);
+    this.control = /** @type {HTMLInputElement | HTMLSelectElement} */ (control);
+    this.preset = this.control.dataset.example ?? "";
+    this.other = /** @type {HTMLInputElement | null} */ (
+      this.control.dataset.other ? document.getElementById(this.control.dataset.other) : null
+    );
+    this.error = /** @type {HTMLElement} */ (box.querySelector(".field-error"));
+    this.toggleOther();
+  }
+
+  /** What the person entered, as Python reads it. */
+  get text() {
+    return this.other && this.control.value === "other" ? this.other.value : this.control.value;
+  }
+
+  set text(text) {
+    if (
+      this.control instanceof HTMLSelectElement &&
+      ![...this.control.options].some((o) => o.value === text)
+    ) {
+      if (!this.other) return; // a link from an edition with other choices
+      this.control.value = "other";
+      this.other.value = text;
+    } else {
+      this.control.value = text;
+    }
+    this.toggleOther();
+  }
+
+  /** Show the box for a text of one's own only while "other" is chosen. */
+  toggleOther() {
+    if (!this.other) return;
+    const box = /** @type {HTMLElement} */ (this.other.closest("[data-other-box]") ?? this.other);
+    box.hidden = this.control.value !== "other";
+  }
+
+  /** @param {string | undefined} sentence */
+  showError(sentence) {
+    const shown = sentence ?? "";
+    if (this.error.textContent !== shown) this.error.textContent = shown;
+    this.error.hidden = !sentence;
+    const typedIn = this.other && this.control.value === "other" ? this.other : this.control;
+    for (const control of [this.control, this.other]) {
+      if (!control) continue;
+      const described = new Set((control.getAttribute("aria-describedby") ?? "").split(" ").filter(Boolean));
+      if (sentence && control === typedIn) {
+        control.setAttribute("aria-invalid", "true");
+        described.add(this.error.id);
+      } else {
+        control.removeAttribute("aria-invalid");
+        described.delete(this.error.id);
+      }
+      if (described.size) control.setAttribute("aria-describedby", [...described].join(" "));
+      else control.removeAttribute("aria-describedby");
+    }
+    if (sentence) this.box.hidden = false;
+  }
+}
