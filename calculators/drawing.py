@@ -96,9 +96,8 @@ class Drawing:
     def text(self, x: float, y: float, words: str, anchor: str = "middle", kind: str = "label") -> None:
         """A few words; ``anchor`` is start, middle or end."""
         self.words += len(words.split())
-        self.body.append(
-            f'<text class="{kind}" x="{_n(self.x(x))}" y="{_n(self.y(y))}" text-anchor="{anchor}">{escape(words)}</text>'
-        )
+        place = f'x="{_n(self.x(x))}" y="{_n(self.y(y))}" text-anchor="{anchor}"'
+        self.body.append(f'<text class="{kind}" {place}>{escape(words)}</text>')
 
     def dimension(self, start: Point, end: Point, words: str, away: float = 0.0) -> None:
         """A dimension line with arrow ends between two points, moved ``away`` picture units to its left side."""

@@ -90,8 +90,8 @@ _ALLOWANCES = "Allowances of your hand"
     cautions=[
         "A set ring changes its curve at the setting: check every stone before and after. A pattern all around can't "
         "be cut without a break in it.",
-        "Adding metal to a hallmarked piece can need the assay office's consent: check local law. Use metal of the same "
-        "alloy and the same fineness or better.",
+        "Adding metal to a hallmarked piece can need the assay office's consent: check local law. Use metal of the "
+        "same alloy and the same fineness or better.",
         "A hollow or plated shank, or an old soldered seam, changes the job: look with a loupe before you cut.",
     ],
 )
