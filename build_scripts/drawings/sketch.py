@@ -17,10 +17,7 @@ def polar(x: float, y: float, radius: float, degrees: float) -> Point:
 def smooth(d: Drawing, points: list[Point], kind: str, closed: bool = False) -> None:
     """A soft line or shape through ``points`` (Catmull-Rom)."""
     count = len(points)
-    if closed:
-        ring = [points[-1], *points, points[0], points[1]]
-    else:
-        ring = [points[0], *points, points[-1]]
+    ring = [points[-1], *points, points[0], points[1]] if closed else [points[0], *points, points[-1]]
     commands: list[tuple[str, list[Point]]] = [("M", [points[0]])]
     for i in range(count if closed else count - 1):
         (ax, ay), (bx, by), (cx, cy), (ex, ey) = ring[i : i + 4]
