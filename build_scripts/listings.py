@@ -1,0 +1,122 @@
+"""Lists that keep themselves: metals with their figures, all sources, all calculators, the pages of a folder."""
+
+from __future__ import annotations
+
+import re
+from functools import lru_cache
+from pathlib import Path
+from typing import NamedTuple
+from xml.etree import ElementTree
+
+import yaml
+from markdown.util import AtomicString
+
+from build_scripts import citations
+from build_scripts.errors import PageError, nearest
+from calculators.data import MARKS, Figure, sources
+from calculators.metals import Metal, metals
+from calculators.units import number_text
+
+_FRONT_MATTER = re.compile(r"\A---\n(.*?)\n---\n", re.DOTALL)
+_CALCULATOR = re.compile(r"^[ ]*/{3,}[ ]*calculator[ ]*\|[ ]*([\w-]+)[ ]*$", re.MULTILINE)
+
+
+class PageFile(NamedTuple):
+    """What a listing needs to know of a page: its path below ``docs``, title, one-line description, calculators."""
+
+    path: str
+    title: str
+    description: str
+    calculators: tuple[str, ...]
+
+
+@lru_cache(maxsize=4)
+def page_files(docs: Path) -> tuple[PageFile, ...]:
+    """Every Markdown page below ``docs`` in the order of its path."""
+    return tuple(_page_file(file, docs) for file in sorted(docs.rglob("*.md")))
+
+
+def _page_file(file: Path, docs: Path) -> PageFile:
+    text = file.read_text(encoding="utf-8")
+    front = _FRONT_MATTER.match(text)
+    told = (yaml.safe_load(front.group(1)) if front else None) or {}
+    heading = re.search(r"^# (.+)$", text, re.MULTILINE)
+    title = str(told.get("title") or (heading.group(1) if heading else file.stem.replace("-", " ").capitalize()))
+    return PageFile(
+        file.relative_to(docs).as_posix(), title, str(told.get("description", "")), tuple(_CALCULATOR.findall(text))
+    )
+
+
+def in_folder(folder: str, docs: Path) -> list[PageFile]:
+    """The pages of one folder below ``docs``, by title, without its index. Raises ``PageError`` when there is none."""
+    prefix = folder.strip("/") + "/"
+    found = [one for one in page_files(docs) if one.path.startswith(prefix) and one.path != prefix + "index.md"]
+    # A folder inside is shown by its index alone.
+    found = [one for one in found if "/" not in one.path.removeprefix(prefix).removesuffix("/index.md")]
+    if not found:
+        folders = {one.path.rpartition("/")[0] for one in page_files(docs)} - {""}
+        raise PageError(f"There is no page in the folder {folder}. {nearest(folder, folders)}")
+    return sorted(found, key=lambda one: one.title.lower())
+
+
+def page_list(pages: list[PageFile]) -> ElementTree.Element:
+    """Large links, each with the page's one line."""
+    listed = ElementTree.Element("ul", {"class": "page-list"})
+    for one in pages:
+        line = ElementTree.SubElement(listed, "li")
+        ElementTree.SubElement(line, "a", {"href": f"/{one.path}"}).text = AtomicString(one.title)
+        if one.description:
+            ElementTree.SubElement(line, "p").text = AtomicString(one.description)
+    return listed
+
+
+def source_list() -> ElementTree.Element:
+    """Every source of the handbook, in order of its citation, with how far it was seen."""
+    listed = ElementTree.Element("ul", {"class": "source-list"})
+    for one in sorted(sources().values(), key=lambda source: source.citation.lower()):
+        line = ElementTree.SubElement(listed, "li", {"id": citations.anchor(one.key)})
+        line.text = AtomicString(f"{one.citation} ")
+        ElementTree.SubElement(line, "small").text = AtomicString(f"({one.extent})")
+    return listed
+
+
+def metal_table(family: str) -> ElementTree.Element:
+    """Every metal of a family with each of its figures, where the figure comes from and how far it was checked."""
+    families = dict.fromkeys(one.family for one in metals())
+    if family not in families:
+        raise PageError(f"There is no metal family {family}. {nearest(family, families)}")
+    box = ElementTree.Element("div", {"class": "wide-table"})
+    table = ElementTree.SubElement(box, "table", {"class": "metals"})
+    head = ElementTree.SubElement(ElementTree.SubElement(table, "thead"), "tr")
+    for words in ("Figure", "Value", "How it is known"):
+        ElementTree.SubElement(head, "th", {"scope": "col"}).text = words
+    for metal in metals():
+        if metal.family == family:
+            table.append(_metal_rows(metal))
+    return box
+
+
+def _metal_rows(metal: Metal) -> ElementTree.Element:
+    rows = ElementTree.Element("tbody", {"id": f"metal-{metal.key}"})
+    title = ElementTree.SubElement(ElementTree.SubElement(rows, "tr"), "th", {"scope": "rowgroup", "colspan": "3"})
+    title.text = AtomicString(metal.name)
+    if metal.fineness or metal.composition:
+        made_of = ", ".join(f"{element} {number_text(share)}" for element, share in metal.composition.items())
+        fineness = f"{number_text(metal.fineness)} ‰" if metal.fineness else ""
+        note = "; ".join(filter(None, (fineness, f"{made_of} % by mass" if made_of else "")))
+        ElementTree.SubElement(title, "small").text = AtomicString(f" {note}")
+    for name, figure in {"density": metal.density, **metal.figures}.items():
+        rows.append(_figure_row(name, figure))
+    return rows
+
+
+def _figure_row(name: str, figure: Figure) -> ElementTree.Element:
+    row = ElementTree.Element("tr")
+    words = name.replace("_", " ")
+    ElementTree.SubElement(row, "th", {"scope": "row"}).text = AtomicString(words[:1].upper() + words[1:])
+    ElementTree.SubElement(row, "td").text = AtomicString(figure.text())
+    origin = ElementTree.SubElement(row, "td")
+    origin.text = AtomicString(MARKS[figure.mark] + (f"; {figure.note}" if figure.note else "") + " ")
+    if figure.source:
+        origin.append(citations.link(figure.source))
+    return row

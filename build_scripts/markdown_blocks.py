@@ -1,0 +1,317 @@
+"""The handbook's own blocks for Python-Markdown: calculators, drawings, boxes and lists that keep themselves.
+
+Needs Python-Markdown and pymdownx only, so it works under any renderer built on them. A slip in a page (a name that
+does not exist, a preset its field refuses, a block left open) raises ``PageError`` and stops the build.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import Any, ClassVar
+from xml.etree import ElementTree
+
+from markdown import Markdown
+from markdown.treeprocessors import Treeprocessor
+from markdown.util import AtomicString
+from pymdownx.blocks import BlocksExtension, BlocksProcessor
+from pymdownx.blocks.block import Block
+
+from build_scripts import citations, drawings, form, listings
+from build_scripts.errors import PageError
+from calculators.declare import all_calculators
+
+REPO = Path(__file__).resolve().parent.parent
+_LEFTOVER = re.compile(r"^\s*/{3,}.*", re.MULTILINE)
+_ID = re.compile(r'(\bid="|\baria-labelledby="|url\(#)([^")]*)')
+
+
+@dataclass
+class PageState:
+    """What the blocks of one page have to know of each other."""
+
+    docs: Path
+    ids: set[str] = field(default_factory=set)
+    cited: list[str] = field(default_factory=list)
+    shown: set[str] = field(default_factory=set)
+
+    def unique(self, wanted: str) -> str:
+        """``wanted``, or with a number behind it when the page has it already."""
+        name, number = wanted, 2
+        while name in self.ids:
+            name, number = f"{wanted}-{number}", number + 1
+        self.ids.add(name)
+        return name
+
+    def clear(self) -> None:
+        """Start on another page."""
+        self.ids.clear()
+        self.cited.clear()
+        self.shown.clear()
+
+
+class PageBlock(Block):
+    """A block of the handbook; ``text`` is what stands between its lines when it is read raw."""
+
+    RAW: ClassVar[bool] = False
+    TAG: ClassVar[str] = "div"
+
+    @property
+    def page(self) -> PageState:
+        """The state shared by the blocks of this page."""
+        state: PageState = self.config["page"]
+        return state
+
+    def on_markdown(self) -> str:
+        return "raw" if self.RAW else "block"
+
+    def on_create(self, parent: ElementTree.Element) -> ElementTree.Element:
+        return ElementTree.SubElement(parent, self.TAG, {"class": self.NAME})
+
+    def on_end(self, block: ElementTree.Element) -> None:
+        if self.RAW:
+            text, block.text = block.text or "", ""
+            self.fill(block, text)
+
+    def fill(self, block: ElementTree.Element, text: str) -> None:
+        """Put the block's content in, made from the text between its lines."""
+
+    def store(self, html: str) -> str:
+        """Keep finished HTML out of Markdown's hands; the returned mark is replaced by it at the end.
+
+        A drawing shown twice on a page gets ids of its own each time.
+        """
+        known = {name: name for kind, name in _ID.findall(html) if kind == 'id="'}
+        fresh = {name: self.page.unique(name) for name in known}
+        changed = {name: other for name, other in fresh.items() if name != other}
+        if changed:
+            html = _ID.sub(
+                lambda found: found[1] + " ".join(changed.get(word, word) for word in found[2].split(" ")), html
+            )
+        return str(self.md.htmlStash.store(html))
+
+    def put_drawing(self, figure: ElementTree.Element, slug: str) -> None:
+        """Put a drawing of the registry into a figure."""
+        figure.text = AtomicString(self.store(drawings.find(slug).svg()))
+
+
+class CalculatorBlock(PageBlock):
+    """``/// calculator | slug`` with one preset a line."""
+
+    NAME, ARGUMENT, RAW, TAG = "calculator", True, True, "form"
+
+    def fill(self, block: ElementTree.Element, text: str) -> None:
+        self.put(block, self.argument, form.read_presets(text))
+
+    def put(self, block: ElementTree.Element, slug: str, presets: dict[str, str]) -> None:
+        """Make ``block`` the form of that calculator."""
+        form_id = self.page.unique(slug)
+        filled = form.calculator_form(form.find(slug), presets, form_id)
+        self.page.cited += filled.cited
+        self.page.shown.add(slug)
+        attributes = {"class": "calculator", "data-calculator": slug, "id": form_id, "autocomplete": "off"}
+        block.attrib.update({**attributes, "aria-labelledby": f"{form_id}-title"})
+        block.text = AtomicString(self.store(filled.html))
+
+
+class StripBlock(PageBlock):
+    """``/// strip`` with ``drawing | caption`` a line: drawings side by side, read as one."""
+
+    NAME, RAW = "strip", True
+
+    def fill(self, block: ElementTree.Element, text: str) -> None:
+        rows = [line.partition("|") for line in text.splitlines() if line.strip()]
+        if not rows or not all(bar and slug.strip() and caption.strip() for slug, bar, caption in rows):
+            raise PageError("A strip is written as one drawing | caption a line.")
+        for slug, _, caption in rows:
+            figure = ElementTree.SubElement(block, "figure")
+            self.put_drawing(figure, slug.strip())
+            ElementTree.SubElement(figure, "figcaption").text = caption.strip()
+
+
+class DrawingBlock(PageBlock):
+    """``/// drawing | slug`` with its caption in Markdown."""
+
+    NAME, ARGUMENT, TAG = "drawing", True, "figure"
+
+    def on_create(self, parent: ElementTree.Element) -> ElementTree.Element:
+        figure = ElementTree.SubElement(parent, "figure", {"class": "step-drawing"})
+        self.put_drawing(figure, self.argument)
+        self.caption = ElementTree.SubElement(figure, "figcaption")
+        return figure
+
+    def on_add(self, block: ElementTree.Element) -> ElementTree.Element:  # noqa: ARG002 - the base class's form
+        return self.caption
+
+    def on_end(self, block: ElementTree.Element) -> None:
+        if not (self.caption.text or len(self.caption)):
+            block.remove(self.caption)
+
+
+class DangerBlock(PageBlock):
+    """``/// danger`` around the stop rules and dangers of a page; a title of one's own after ``|``."""
+
+    NAME, ARGUMENT, TAG = "danger", None, "section"
+
+    def on_create(self, parent: ElementTree.Element) -> ElementTree.Element:
+        title = self.argument or "Stop rules and dangers"
+        box = ElementTree.SubElement(parent, "section", {"class": "danger", "aria-label": title})
+        ElementTree.SubElement(box, "p", {"class": "box-title"}).text = title
+        return box
+
+
+class QuestionBlock(PageBlock):
+    """``/// question | Why …?`` around the answer, which stays hidden until asked for."""
+
+    NAME, ARGUMENT = "question", True
+
+    def on_create(self, parent: ElementTree.Element) -> ElementTree.Element:
+        box = ElementTree.SubElement(parent, "details", {"class": "question"})
+        ElementTree.SubElement(box, "summary").text = self.argument
+        return box
+
+
+class GlanceBlock(PageBlock):
+    """``/// glance`` around a table or list of settings and metal."""
+
+    NAME, ARGUMENT, TAG = "glance", None, "section"
+
+    def on_create(self, parent: ElementTree.Element) -> ElementTree.Element:
+        box = ElementTree.SubElement(
+            parent, "section", {"class": "glance", "aria-label": self.argument or "At a glance"}
+        )
+        if self.argument:
+            ElementTree.SubElement(box, "p", {"class": "box-title"}).text = self.argument
+        return box
+
+
+class DoorsBlock(PageBlock):
+    """``/// doors`` around a list of links: the large doors of the start page."""
+
+    NAME, TAG = "doors", "nav"
+
+    def on_create(self, parent: ElementTree.Element) -> ElementTree.Element:
+        return ElementTree.SubElement(parent, "nav", {"class": "doors", "aria-label": "Ways in"})
+
+
+class CitedBlock(PageBlock):
+    """``/// cited``: what this page cites; filled in once the whole page is read."""
+
+    NAME, TAG = "cited", "ol"
+
+
+class MetalTableBlock(PageBlock):
+    """``/// metal-table | gold``: the metals of a family with every figure."""
+
+    NAME, ARGUMENT, RAW = "metal-table", True, True
+
+    def fill(self, block: ElementTree.Element, text: str) -> None:  # noqa: ARG002
+        block.append(listings.metal_table(self.argument))
+
+
+class SourcesListBlock(PageBlock):
+    """``/// sources-list``: every source of the handbook."""
+
+    NAME, RAW = "sources-list", True
+
+    def fill(self, block: ElementTree.Element, text: str) -> None:  # noqa: ARG002
+        block.append(listings.source_list())
+
+
+class PagesBlock(PageBlock):
+    """``/// pages | jobs``: the pages of a folder with their one-line descriptions."""
+
+    NAME, ARGUMENT, RAW = "pages", True, True
+
+    def fill(self, block: ElementTree.Element, text: str) -> None:  # noqa: ARG002
+        block.append(listings.page_list(listings.in_folder(self.argument, self.page.docs)))
+
+
+class CalculatorsBlock(CalculatorBlock):
+    """``/// calculators``: every calculator with its purpose; those that no page carries stand here themselves."""
+
+    NAME, ARGUMENT, TAG = "calculators", False, "div"
+
+    def fill(self, block: ElementTree.Element, text: str) -> None:  # noqa: ARG002
+        carried: dict[str, listings.PageFile] = {}
+        for page in listings.page_files(self.page.docs):
+            for slug in page.calculators:
+                carried.setdefault(slug, page)
+        listed = ElementTree.SubElement(block, "ul", {"class": "page-list"})
+        for slug, one in sorted(all_calculators().items(), key=lambda item: item[1].title.lower()):
+            line = ElementTree.SubElement(listed, "li")
+            page_found = carried.get(slug)
+            address = f"/{page_found.path}#{slug}" if page_found else f"#{slug}"
+            ElementTree.SubElement(line, "a", {"href": address}).text = AtomicString(one.title)
+            ElementTree.SubElement(line, "p").text = AtomicString(one.purpose)
+            if page_found:
+                ElementTree.SubElement(line, "p", {"class": "quiet"}).text = AtomicString(
+                    f"On the page {page_found.title}"
+                )
+            else:
+                self.put(ElementTree.SubElement(block, "form"), slug, {})
+
+
+class CheckBlocks(Treeprocessor):
+    """Stops the build when a block was left open or could not be read."""
+
+    def __init__(self, md: Markdown, processor: BlocksProcessor) -> None:
+        super().__init__(md)
+        self.processor = processor
+
+    def run(self, root: ElementTree.Element) -> None:
+        for entry in self.processor.stack:
+            raise PageError(f"The block /// {entry.block.NAME} is never closed: end it with a line of its own, ///.")
+        for element in root.iter():
+            for text in (element.text, element.tail):
+                if text and element.tag not in ("pre", "code") and not isinstance(text, AtomicString):
+                    left = _LEFTOVER.search(text)
+                    if left:
+                        raise PageError(
+                            f"The block {left[0].strip()!r} is not known or lacks its name. "
+                            f"Known are {', '.join(sorted(self.processor.blocks))}."
+                        )
+
+
+BLOCKS: tuple[type[PageBlock], ...] = (
+    CalculatorBlock,
+    CalculatorsBlock,
+    CitedBlock,
+    DangerBlock,
+    DoorsBlock,
+    DrawingBlock,
+    GlanceBlock,
+    MetalTableBlock,
+    PagesBlock,
+    QuestionBlock,
+    SourcesListBlock,
+    StripBlock,
+)
+
+
+class HandbookExtension(BlocksExtension):
+    """Registers the blocks and the citations. ``docs`` is the folder of the pages, for the lists."""
+
+    def __init__(self, *args: Any, **kwargs: Any) -> None:
+        self.config = {"docs": [str(REPO / "docs"), "The folder of the pages"]}
+        super().__init__(*args, **kwargs)
+        self.page = PageState(Path(self.getConfig("docs")))
+
+    def extendMarkdownBlocks(self, md: Markdown, block_mgr: BlocksProcessor) -> None:  # noqa: N802
+        """Add everything to a Markdown instance."""
+        md.registerExtension(self)
+        for block in BLOCKS:
+            block_mgr.register(block, {"page": self.page})
+        md.treeprocessors.register(CheckBlocks(md, block_mgr), "handbook-check", 25)
+        md.inlinePatterns.register(citations.Cite(citations.PATTERN, md), "handbook-cite", 175)
+        md.treeprocessors.register(citations.NumberCitations(md, self.page.cited), "handbook-citations", 15)
+
+    def reset(self) -> None:
+        """Forget the page before."""
+        self.page.clear()
+
+
+def makeExtension(**kwargs: Any) -> HandbookExtension:  # noqa: N802 - the name Python-Markdown looks for
+    """The extension, as Python-Markdown asks for it."""
+    return HandbookExtension(**kwargs)
