@@ -12,7 +12,10 @@ from .units import Quantity
 
 @dataclass(frozen=True)
 class Metal:
-    """An alloy: ``density`` always, other figures (melting range, strength ...) in ``figures`` where sourced."""
+    """An alloy: ``density`` always, other figures (melting range, strength ...) in ``figures`` where sourced.
+
+    ``composition`` is nominal, in percent by mass; ``composition_mark`` says how far it was verified.
+    """
 
     key: str
     name: str
@@ -22,6 +25,7 @@ class Metal:
     fineness: float | None
     composition: dict[str, float]
     figures: dict[str, Figure]
+    composition_mark: str = "from memory"
 
     def names(self) -> set[str]:
         """Every way this metal may be typed, in lower case with single spaces."""
@@ -51,4 +55,5 @@ def _metal(row: dict[str, Any]) -> Metal:
         fineness=row.get("fineness"),
         composition=dict(row.get("composition", {})),
         figures=figures,
+        composition_mark=row.get("composition_mark", "from memory"),
     )
