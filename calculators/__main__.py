@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import json
+import os
 import sys
 
 from .data import sources
 from .declare import Calculator, all_calculators
 from .errors import FieldErrors
 from .fields import Choice, MetalField
-from .run import as_data, find, work_out
+from .run import as_data, find, plain, work_out
 from .show import value_text
 from .units import unit_text
 
@@ -43,7 +44,7 @@ def main(words: list[str]) -> int:
             raise FieldErrors(errors)
         asked, working = work_out(calculator, texts)
     except FieldErrors as bad:
-        return _complain(bad.errors, as_json)
+        return _complain(plain(bad.errors), as_json)
     except (ArithmeticError, ValueError):
         return _complain({"": "This calculator can't work with these numbers together. Check each one"}, as_json)
     if as_json:
@@ -95,4 +96,7 @@ def _fields(calculator: Calculator) -> str:
 
 
 if __name__ == "__main__":
-    sys.exit(main(sys.argv[1:]))
+    try:
+        sys.exit(main(sys.argv[1:]))
+    except BrokenPipeError:  # the reader, such as head, has seen enough
+        os._exit(0)

@@ -86,15 +86,24 @@ def answer(slug: str, texts: Mapping[str, str], html: bool = False) -> dict[str,
         data = as_data(asked, working)
         return {**data, "html": answer_html(working)} if html else data
     except FieldErrors as bad:
-        return {"calculator": slug, "errors": bad.errors}
+        return {"calculator": slug, "errors": plain(bad.errors)}
     except (ArithmeticError, ValueError) as surprise:  # numbers that no limit foresaw
         return {"calculator": slug, "errors": {"": _SURPRISE}, "detail": repr(surprise)}
+
+
+def plain(data: Any) -> Any:
+    """The same data with plain spaces: no-break spaces are for the printed page only."""
+    if isinstance(data, str):
+        return data.replace("\u00a0", " ")
+    if isinstance(data, dict):
+        return {name: plain(part) for name, part in data.items()}
+    return [plain(part) for part in data] if isinstance(data, list) else data
 
 
 def as_data(asked: dict[str, str], working: Working) -> dict[str, Any]:
     """The JSON of an answer; see DEVELOPERS.md for its form."""
     known = sources()
-    return {
+    data = {
         "calculator": working.calculator.slug,
         "inputs": asked,
         "results": {name: _value_data(value) for name, value in working.values.items()},
@@ -105,6 +114,8 @@ def as_data(asked: dict[str, str], working: Working) -> dict[str, Any]:
             {"key": key, "citation": known[key].citation, "extent": known[key].extent} for key in working.cited
         ],
     }
+    plain_data: dict[str, Any] = plain(data)
+    return plain_data
 
 
 def plain_number(amount: Quantity, unit: str) -> float | int:
