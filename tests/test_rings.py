@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 from typing import Any
 
 import pytest
@@ -98,7 +99,7 @@ def test_section_and_centroid_by_numerical_integration(profile: str, width: floa
     def half_oval(x: float) -> float:
         return thickness / 2 * (1 - math.sqrt(max(0.0, 1 - (x / half) ** 2)))
 
-    edges = {
+    edges: dict[str, Callable[[float], tuple[float, float]]] = {
         "flat": lambda x: (0.0, thickness),
         "square": lambda x: (0.0, thickness),
         "round": lambda x: (half_oval(x), thickness - half_oval(x)),
@@ -107,7 +108,7 @@ def test_section_and_centroid_by_numerical_integration(profile: str, width: floa
         "comfort": lambda x: (thickness / 4 - rise(x, thickness / 4), thickness),
     }
 
-    low_high = edges[profile]
+    low_high: Callable[[float], tuple[float, float]] = edges[profile]
     area, _ = integrate.quad(lambda x: low_high(x)[1] - low_high(x)[0], -half, half, limit=200)
     moment, _ = integrate.quad(lambda x: (low_high(x)[1] ** 2 - low_high(x)[0] ** 2) / 2, -half, half, limit=200)
     got = section(Working(all_calculators()["ring-blank"]), profile, quantity(width, "mm"), quantity(thickness, "mm"))
