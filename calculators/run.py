@@ -43,6 +43,7 @@ def work_out(calculator: Calculator, texts: Mapping[str, str]) -> tuple[dict[str
     names = [one.name for one in calculator.fields]
     errors = {name: f"There is no field {name[:60]}.{_nearest(name, names)}" for name in texts if name not in names}
     given = {**calculator.example(), **{name: text for name, text in texts.items() if name in names}}
+    given.update(_implied(calculator, texts))
     asked: dict[str, str] = {}
     read: dict[str, Any] = {}
     for one in calculator.fields:
@@ -69,6 +70,19 @@ def work_out(calculator: Calculator, texts: Mapping[str, str]) -> tuple[dict[str
     if not all(_finite(value) for value in working.values.values()):
         raise FieldErrors({"": _SURPRISE})
     return asked, working
+
+
+def _implied(calculator: Calculator, texts: Mapping[str, str]) -> dict[str, str]:
+    """What a field that was typed says about a choice that was left out.
+
+    ``ring_size="US 7"`` alone means that the ring is given by its size: without this the field would be dropped
+    silently and the worked example's ring answered instead. The page always sends the choice, so it never differs.
+    """
+    found: dict[str, str] = {}
+    for one in calculator.fields:
+        if one.when and one.name in texts and one.when[0] not in texts and not one.asked(calculator.example()):
+            found.setdefault(one.when[0], one.when[1][0])
+    return found
 
 
 def _finite(value: Value) -> bool:
