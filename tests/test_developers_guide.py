@@ -13,7 +13,7 @@ ROOT = Path(__file__).parent.parent
 
 def files_of_the_example() -> dict[str, str]:
     section = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8").split("## Add a calculator")[1].split("\n## ")[0]
-    return {name: text for name, text in re.findall(r"^`([\w/.-]+)`\n\n```\w+\n(.*?)^```", section, re.M | re.S)}
+    return dict(re.findall(r"^`([\w/.-]+)`\n\n```\w+\n(.*?)^```", section, re.M | re.S))
 
 
 def test_a_fourth_calculator_touches_three_files(tmp_path: Path) -> None:
