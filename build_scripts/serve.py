@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import functools
 import socket
+import sys
 from fnmatch import fnmatchcase
 from http import HTTPStatus
 from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
+from typing import Any
 
 from build_scripts.bootstrap import REPO
 from build_scripts.site import SITE, BuildError
@@ -39,7 +41,7 @@ def run(port: int) -> None:
 
 def make_server(site: Path, port: int, host: str = "0.0.0.0") -> ThreadingHTTPServer:  # noqa: S104 - the tablet is to reach it
     """A threaded server of the folder; port 0 takes a free one. Raises OSError when the port is taken."""
-    return ThreadingHTTPServer((host, port), functools.partial(_Handler, directory=str(site)))
+    return _Server((host, port), functools.partial(_Handler, directory=str(site)))
 
 
 def header_rules(text: str) -> list[tuple[str, str, str]]:
@@ -65,6 +67,13 @@ def _network_address() -> str | None:
             return None
         address = str(probe.getsockname()[0])
     return None if address.startswith("127.") else address
+
+
+class _Server(ThreadingHTTPServer):
+    def handle_error(self, request: Any, client_address: Any) -> None:
+        """Say nothing when a browser goes away in the middle of a file; show everything else."""
+        if not isinstance(sys.exception(), ConnectionError):
+            super().handle_error(request, client_address)
 
 
 class _Handler(SimpleHTTPRequestHandler):

@@ -1,0 +1,150 @@
+"""A person types, the page answers; errors stand at their fields; nothing typed is lost."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable
+from pathlib import Path
+from urllib.parse import urlsplit
+
+import pytest
+from playwright.sync_api import BrowserContext, Page, expect
+
+from calculators.run import run_json
+
+from .conftest import RING_CALCULATOR, RING_PAGE, Server
+
+LENGTH, MASS = "[data-result=length_change]", "[data-result=metal_mass]"
+
+
+def field(name: str) -> str:
+    return f"form[data-calculator={RING_CALCULATOR}] [name={name}]"
+
+
+def html_by_cpython(**fields: str) -> str:
+    answer = json.loads(run_json(json.dumps({"calculator": RING_CALCULATOR, "fields": fields})))
+    assert "errors" not in answer
+    return str(answer["html"])
+
+
+@pytest.mark.parametrize("upright", [True, False], ids=["upright", "lying"])
+def test_answers_as_cpython_does_and_asks_nobody_else(
+    open_tablet: Callable[..., BrowserContext], server: Server, upright: bool
+) -> None:
+    page = open_tablet(upright=upright).new_page()
+    requests: list[str] = []
+    complaints: list[str] = []
+    page.context.on("request", lambda request: requests.append(request.url))
+    page.on("console", lambda message: complaints.append(message.text) if message.type == "error" else None)
+    page.on("pageerror", lambda error: complaints.append(str(error)))
+
+    page.goto(server.url(RING_PAGE))
+    example = page.locator(MASS).first.text_content()
+    page.fill(field("width"), "4.2 mm")
+    page.fill(field("thickness"), "1.8")
+    expected = page.evaluate(
+        """html => { const box = document.createElement("div"); box.innerHTML = html; return box.textContent; }""",
+        html_by_cpython(width="4.2 mm", thickness="1.8"),
+    )
+    panel = page.locator("[data-answer]").first
+    expect(panel).to_have_text(expected, timeout=20_000)
+    assert page.locator(MASS).first.text_content() != example
+    assert any(url.endswith("/vendor/python/pyodide.asm.wasm") for url in requests)
+    elsewhere = {urlsplit(url).netloc for url in requests if not url.startswith(("data:", "blob:"))}
+    assert elsewhere == {f"127.0.0.1:{server.port}"}
+    assert complaints == []
+
+
+def test_errors_stand_at_their_fields_and_the_old_answer_is_marked(tablet: Page, server: Server) -> None:
+    tablet.goto(server.url(RING_PAGE))
+    shown = tablet.locator(LENGTH).first.text_content() or ""
+    tablet.fill(field("thickness"), "99")
+    tablet.fill(field("width"), "")
+    error = tablet.locator("[data-field=thickness] .field-error")
+    expect(error).to_contain_text("between", timeout=20_000)
+    expect(tablet.locator("[data-field=width] .field-error")).to_be_visible()
+    for name in ("thickness", "width"):
+        expect(tablet.locator(field(name))).to_have_attribute("aria-invalid", "true")
+    described = tablet.get_attribute(field("thickness"), "aria-describedby") or ""
+    assert error.get_attribute("id") in described.split()
+    expect(tablet.locator("[data-answer][data-stale]")).to_contain_text(shown)
+    expect(tablet.locator("[data-status]").first).to_contain_text("out of date")
+    assert tablet.input_value(field("thickness")) == "99"
+    assert tablet.evaluate("document.activeElement.name") == "width"
+
+    tablet.fill(field("thickness"), "2")
+    tablet.fill(field("width"), "3")
+    expect(error).to_be_hidden()
+    expect(tablet.locator("[data-answer][data-stale]")).to_have_count(0)
+    expect(tablet.locator("[aria-invalid]")).to_have_count(0)
+
+
+def test_link_reload_and_reset(tablet: Page, server: Server, open_tablet: Callable[..., BrowserContext]) -> None:
+    tablet.goto(server.url(RING_PAGE))
+    example = tablet.locator(LENGTH).first.text_content() or ""
+    tablet.fill(field("thickness"), "2.5 mm")
+    expect(tablet.locator(LENGTH).first).not_to_have_text("", timeout=20_000)
+    tablet.wait_for_url("**/*#calculator=ring-resize&thickness=2.5+mm", timeout=20_000)
+    mass = tablet.locator(MASS).first.text_content() or ""
+
+    other = open_tablet().new_page()
+    other.goto(tablet.url)
+    expect(other.locator(MASS).first).to_have_text(mass, timeout=20_000)
+    assert other.input_value(field("thickness")) == "2.5 mm"
+
+    # A text that gives no answer is in no link, but a reload keeps it all the same.
+    tablet.fill(field("thickness"), "banana")
+    expect(tablet.locator("[data-field=thickness] .field-error")).to_be_visible()
+    tablet.goto(server.url(RING_PAGE))
+    assert tablet.input_value(field("thickness")) == "banana"
+    expect(tablet.locator("[data-field=thickness] .field-error")).to_be_visible(timeout=20_000)
+
+    tablet.locator("[data-reset]").first.click()
+    expect(tablet.locator("[data-field=thickness] .field-error")).to_be_hidden()
+    expect(tablet.locator(LENGTH).first).to_have_text(example)
+    expect(tablet.locator("[data-answer][data-stale]")).to_have_count(0)
+    assert "#" not in tablet.url
+
+
+def test_a_closed_working_stays_closed(tablet: Page, server: Server) -> None:
+    tablet.goto(server.url(RING_PAGE))
+    working = tablet.locator("[data-answer] details.working").first
+    mass = tablet.locator(MASS).first.text_content() or ""
+    assert working.evaluate("e => e.open")
+    working.locator("summary").click()
+    tablet.fill(field("width"), "5 mm")
+    expect(tablet.locator(MASS).first).not_to_have_text(mass, timeout=20_000)
+    assert not working.evaluate("e => e.open")
+
+
+def test_switches_are_remembered(tablet: Page, server: Server) -> None:
+    tablet.goto(server.url(RING_PAGE))
+    glove = tablet.locator("[data-switch=glove]").first
+    expect(glove).to_have_attribute("aria-pressed", "false")
+    glove.click()
+    expect(glove).to_have_attribute("aria-pressed", "true")
+    tablet.goto(server.url())
+    expect(tablet.locator("html.glove")).to_have_count(1)
+    expect(tablet.locator("[data-switch=glove]").first).to_have_attribute("aria-pressed", "true")
+
+
+def test_every_page_carries_its_policy(built_site: Path) -> None:
+    pages = list(built_site.rglob("*.html"))
+    assert len(pages) > 2
+    for page in pages:
+        head = page.read_text(encoding="utf-8").partition("</head>")[0]
+        assert head.count('http-equiv="Content-Security-Policy"') == 1, page
+        assert "default-src 'self'; script-src 'self' 'wasm-unsafe-eval' 'sha256-" in head, page
+        assert "'unsafe-eval'" not in head, page
+
+
+def test_a_script_that_is_not_ours_does_not_run(tablet: Page, server: Server) -> None:
+    refused: list[str] = []
+    tablet.on("console", lambda message: refused.append(message.text) if message.type == "error" else None)
+    tablet.goto(server.url(RING_PAGE))
+    tablet.evaluate(
+        """() => { const script = document.createElement("script"); script.textContent = "window.strange = 1";
+                   document.body.append(script); }"""
+    )
+    assert tablet.evaluate("window.strange") is None
+    assert any("Content Security Policy" in text for text in refused)

@@ -1,0 +1,113 @@
+"""The whole handbook on the device: said only when true, working with the server gone, never two editions mixed."""
+
+from __future__ import annotations
+
+import re
+import shutil
+from collections.abc import Callable
+from pathlib import Path
+
+from playwright.sync_api import BrowserContext, Page, expect
+
+from build_scripts import precache
+from build_scripts.bootstrap import REPO
+
+from .conftest import RING_PAGE, Server
+
+STATUS = "[data-offline-status]"
+CALCULATOR = re.compile(r'<form[^>]*class="calculator"[^>]*data-calculator="([a-z-]+)"')
+
+
+def other_calculator_page(site: Path) -> tuple[str, str]:
+    """Address and calculator of a page with a calculator that the ring page does not have."""
+    ring = set(CALCULATOR.findall((site / RING_PAGE / "index.html").read_text(encoding="utf-8")))
+    for page in sorted(site.rglob("index.html")):
+        for slug in CALCULATOR.findall(page.read_text(encoding="utf-8")):
+            if slug not in ring:
+                return f"{page.parent.relative_to(site).as_posix()}/", slug
+    raise AssertionError("no second page with a calculator")
+
+
+def held_and_listed(page: Page) -> tuple[int, int]:
+    """How many files the browser holds, and how many the service worker lists."""
+    held = page.evaluate(
+        """async () => {
+             let held = 0;
+             for (const name of await caches.keys()) held += (await (await caches.open(name)).keys()).length;
+             return held;
+           }"""
+    )
+    listed = page.evaluate(
+        """async (root) => (await (await fetch(root)).text()).split('"integrity"').length - 1""", "/sw.js"
+    )
+    return held, listed
+
+
+def test_ready_offline_is_true(open_tablet: Callable[..., BrowserContext], server: Server, built_site: Path) -> None:
+    page = open_tablet(offline_parts=True).new_page()
+    page.goto(server.url(RING_PAGE))
+    expect(page.locator(STATUS).first).to_have_text("Ready offline", timeout=60_000)
+    held, listed = held_and_listed(page)
+    assert held == listed == sum(file.is_file() for file in built_site.rglob("*")) - 1
+
+    server.stop()
+    page.reload()
+    expect(page.locator(STATUS).first).to_have_text("Ready offline", timeout=10_000)
+    address, slug = other_calculator_page(built_site)
+    page.goto(server.url(address))
+    form = page.locator(f"form[data-calculator={slug}]")
+    number = page.locator("[data-answer]").first.locator(".number").first
+    example = number.text_content() or ""
+    box = form.locator("input[data-example]").first
+    changed = f"{_other_number(box.input_value())}"
+    box.fill(changed)
+    expect(number).not_to_have_text(example, timeout=20_000)
+    assert box.input_value() == changed
+
+
+def _other_number(text: str) -> str:
+    """The same text with its first number one higher."""
+    return re.sub(r"\d+", lambda found: str(int(found.group()) + 1), text, count=1)
+
+
+def test_a_newer_edition_is_offered_and_not_forced(
+    open_tablet: Callable[..., BrowserContext], built_site: Path, tmp_path: Path
+) -> None:
+    edition = tmp_path / "site"
+    shutil.copytree(built_site, edition)
+    server = Server(edition)
+    try:
+        page = open_tablet(offline_parts=True).new_page()
+        page.goto(server.url(RING_PAGE))
+        expect(page.locator(STATUS).first).to_have_text("Ready offline", timeout=60_000)
+        old_title = page.title()
+        page.reload()
+
+        ring_page = edition / RING_PAGE / "index.html"
+        ring_page.write_text(
+            re.sub("<title>.*?</title>", "<title>Newer edition</title>", ring_page.read_text(encoding="utf-8")),
+            encoding="utf-8",
+        )
+        shutil.copyfile(REPO / "docs/sw.js", edition / "sw.js")
+        precache.write_service_worker(edition)
+
+        page.reload()
+        expect(page.locator(STATUS).first).to_contain_text("A newer edition is ready", timeout=60_000)
+        assert page.title() == old_title
+        page.reload()
+        assert page.title() == old_title
+
+        page.locator("input[name=width]").first.fill("4.4 mm")
+        page.locator(STATUS).first.get_by_role("button", name="Load it").click()
+        expect(page).to_have_title("Newer edition", timeout=20_000)
+        expect(page.locator("input[name=width]").first).to_have_value("4.4 mm")
+        expect(page.locator(STATUS).first).to_have_text("Ready offline", timeout=20_000)
+        held, listed = held_and_listed(page)
+        assert held == listed
+    finally:
+        server.stop()
+
+
+def test_an_address_without_https_says_that_it_works_online_only(tablet: Page, server: Server) -> None:
+    tablet.goto(server.url(RING_PAGE, host="shop.test"))
+    expect(tablet.locator(STATUS).first).to_contain_text("works online only")
