@@ -14,7 +14,8 @@ from .units import Quantity
 class Metal:
     """An alloy: ``density`` always, other figures (melting range, strength ...) in ``figures`` where sourced.
 
-    ``composition`` is nominal, in percent by mass; ``composition_mark`` says how far it was verified.
+    ``composition`` is nominal, in percent by mass; ``composition_source`` and ``composition_mark`` say where it comes
+    from and how far it was verified.
     """
 
     key: str
@@ -26,6 +27,7 @@ class Metal:
     composition: dict[str, float]
     figures: dict[str, Figure]
     composition_mark: str = "from memory"
+    composition_source: str = ""
 
     def names(self) -> set[str]:
         """Every way this metal may be typed, in lower case with single spaces."""
@@ -56,4 +58,5 @@ def _metal(row: dict[str, Any]) -> Metal:
         composition=dict(row.get("composition", {})),
         figures=figures,
         composition_mark=row.get("composition_mark", "from memory"),
+        composition_source=row.get("composition_source", ""),
     )
