@@ -80,7 +80,7 @@ def _implied(calculator: Calculator, texts: Mapping[str, str]) -> dict[str, str]
     """
     found: dict[str, str] = {}
     for one in calculator.fields:
-        if one.when and one.name in texts and one.when[0] not in texts and not one.asked(calculator.example()):
+        if one.when and texts.get(one.name, "").strip() and one.when[0] not in texts and not one.asked(calculator.example()):
             found.setdefault(one.when[0], one.when[1][0])
     return found
 
