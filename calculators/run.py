@@ -79,8 +79,10 @@ def _implied(calculator: Calculator, texts: Mapping[str, str]) -> dict[str, str]
     silently and the worked example's ring answered instead. The page always sends the choice, so it never differs.
     """
     found: dict[str, str] = {}
+    example = calculator.example()
     for one in calculator.fields:
-        if one.when and texts.get(one.name, "").strip() and one.when[0] not in texts and not one.asked(calculator.example()):
+        typed = bool(texts.get(one.name, "").strip())
+        if typed and one.when and one.when[0] not in texts and not one.asked(example):
             found.setdefault(one.when[0], one.when[1][0])
     return found
 
