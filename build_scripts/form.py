@@ -120,7 +120,7 @@ def _html(calculator: Calculator, texts: Mapping[str, str], form_id: str, workin
         "the answer is the worked example with the values shown.</p></noscript></div>"
         f'<div class="calculator-fields"><div class="fields">{fields}</div></div>'
         '<div class="calculator-answer">'
-        '<p class="form-status" data-status role="status">Worked example with the values above</p>'
+        '<p class="form-status" data-status role="status">Worked example with the values shown</p>'
         f'<section class="answer" data-answer aria-live="polite" aria-label="Answer: {escape(calculator.title)}">'
         f"{answer_html(working)}</section>"
         '<p class="actions"><button type="button" data-reset>Start again</button>'
