@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from itertools import pairwise
 
 from calculators.drawing import Drawing, Point
 
@@ -51,10 +52,15 @@ class Section:
 
     def points(self, corners: list[Point]) -> list[Point]:
         """The outline through ``corners`` (u, v), bent with the band."""
-        found: list[Point] = []
-        for (au, av), (bu, bv) in zip(corners, corners[1:] + corners[:1], strict=True):
+        return [self.at(*one) for one in self._close_set([*corners, corners[0]])][:-1]
+
+    @staticmethod
+    def _close_set(corners: list[Point]) -> list[Point]:
+        """``corners`` with points between them, close enough for a smooth curve."""
+        found = [corners[0]]
+        for (au, av), (bu, bv) in pairwise(corners):
             steps = max(1, math.ceil(abs(bu - au) / 0.25))
-            found += [self.at(au + (bu - au) * i / steps, av + (bv - av) * i / steps) for i in range(steps)]
+            found += [(au + (bu - au) * i / steps, av + (bv - av) * i / steps) for i in range(1, steps + 1)]
         return found
 
     def area(self, d: Drawing, corners: list[Point], kind: str) -> None:
@@ -63,8 +69,7 @@ class Section:
 
     def line(self, d: Drawing, corners: list[Point], kind: str = "ink") -> None:
         """An open line in the band."""
-        found = self.points([*corners, corners[-1]])
-        d.line([*found[:-1], self.at(*corners[-1])], kind)
+        d.line([self.at(*one) for one in self._close_set(corners)], kind)
 
     def melt(self, d: Drawing, u: float, width: float, depth: float, proud: float = 0.0, inside: bool = False) -> None:
         """Fused metal of one pass: ``width`` at the face, a round bottom ``depth`` down, ``proud`` above the face."""
