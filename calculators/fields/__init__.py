@@ -1,6 +1,6 @@
 """The kinds of field a calculator may ask for."""
 
-from .amounts import Amount, Count, Length, Mass, Ratio, StockThickness, brown_and_sharpe
+from .amounts import Amount, Count, Length, Mass, Ratio, StockThickness
 from .base import Field
 from .choices import Choice, MetalField, RingSizeField
 
@@ -15,5 +15,4 @@ __all__ = [
     "Ratio",
     "RingSizeField",
     "StockThickness",
-    "brown_and_sharpe",
 ]

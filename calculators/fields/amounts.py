@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import ClassVar
 
 from ..errors import Complaint
+from ..gauges import numbered, read_gauge, sizes_of
 from ..reading import WrongUnit, read_amount, read_number, tidy
 from ..units import Quantity, magnitude, number_text, quantity, with_unit
 from .base import Field
@@ -101,25 +102,22 @@ class Count(Amount):
         return quantity(value)
 
 
-# Brown & Sharpe: 0.127 mm × 92^((36−n)/39). The common US gauge for sheet and wire of gold and silver.
-def brown_and_sharpe(gauge: float) -> Quantity:
-    """Thickness of a B&S (AWG) gauge number; source: ASTM B258 formula, published."""
-    return quantity(0.127 * 92 ** ((36 - gauge) / 39), "mm")
-
-
 @dataclass(frozen=True, kw_only=True)
 class StockThickness(Length):
-    """A thickness as a length or as a B&S gauge: ``1.5 mm``, ``18 ga``."""
+    """A thickness as a length or as a gauge number: ``1.5 mm``, ``18 ga`` (B&S), ``16 SWG`` (imperial)."""
 
     kind: ClassVar[str] = "stock thickness"
 
     def amount(self, text: str) -> Quantity:
-        number, unit = read_number(text)
-        if unit.lower().rstrip(".") in ("ga", "gauge", "b&s", "bs", "awg", "g a"):
-            if number != int(number) or not 0 <= number <= 40:
-                raise Complaint(f"{self.label}: gauge numbers run from 0 to 40. Enter one such as 18 ga")
-            return brown_and_sharpe(number)
-        return super().amount(tidy(text))
+        text = tidy(text)
+        gauge = read_gauge(text)
+        if gauge is None:
+            return super().amount(text)
+        size = numbered(*gauge)
+        if size is None:
+            ends = f"{sizes_of(gauge[0])[0].number} to {sizes_of(gauge[0])[-1].number}"
+            raise Complaint(f"{self.label}: gauge numbers run from {ends}. Enter one such as 18 ga")
+        return size.size.to("mm")
 
     def unit_words(self) -> str:
-        return "mm, in or ga (B&S)"
+        return "mm, in, ga (B&S) or SWG"
