@@ -167,7 +167,7 @@ class QuestionBlock(PageBlock):
     NAME, ARGUMENT = "question", True
 
     def on_create(self, parent: ElementTree.Element) -> ElementTree.Element:
-        box = ElementTree.SubElement(parent, "details", {"class": "question"})
+        box = ElementTree.SubElement(parent, "details", {"class": "self-check"})
         ElementTree.SubElement(box, "summary").text = self.argument
         return box
 
