@@ -34,7 +34,10 @@ _FUNCTIONS: dict[str, Callable[..., Quantity]] = {
     "abs": abs,
     "min": _smallest,
     "max": _largest,
-    **{name: _of_number(getattr(math, name)) for name in ("exp", "log", "ceil", "floor", "erfc", "radians")},
+    **{name: _of_number(getattr(math, name)) for name in ("exp", "log", "erfc", "radians")},
+    # 0.6 ÷ 0.2 is three, whatever the last bit of the quotient says.
+    "ceil": _of_number(lambda x: math.ceil(x - 1e-9)),
+    "floor": _of_number(lambda x: math.floor(x + 1e-9)),
     "sin": lambda x: quantity(math.sin(float(x.to("radian").magnitude))),
     "cos": lambda x: quantity(math.cos(float(x.to("radian").magnitude))),
     "tan": lambda x: quantity(math.tan(float(x.to("radian").magnitude))),
