@@ -43,7 +43,7 @@ def unit_text(unit: str) -> str:
     """How a unit is printed: ``"g/cm**3"`` → ``"g/cm³"``."""
     if unit in _PRINTED:
         return _PRINTED[unit]
-    return f"{UNITS.Unit(unit):~P}".replace("·", "·")
+    return f"{UNITS.Unit(unit):~P}".replace("money/", "per ")
 
 
 def number_text(value: float, digits: int = 4) -> str:
