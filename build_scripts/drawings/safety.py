@@ -50,7 +50,7 @@ def laser_cabinet() -> Drawing:
     leader(d, (525, 118), (552, 84), "interlock")
     leader(d, (600, 335), (610, 370), "extraction", "middle")
     leader(d, (204, 340), (110, 384), "hand port", "middle")
-    leader(d, (240, 100), (150, 150), "filter, shutter", "end")
+    leader(d, (240, 100), (176, 150), "filter, shutter", "end")
     leader(d, (380, 250), (450, 220), "beam")
     return d
 

@@ -162,7 +162,7 @@ def gas_room() -> Drawing:
     d.rectangle(300, 190, 26, 20, "tool")
     leader(d, (313, 190), (300, 120), "oxygen alarm", "middle")
     arrow(d, (566, 290), (630, 290))
-    leader(d, (602, 264), (540, 150), "low opening", "middle")
+    leader(d, (602, 264), (522, 150), "low opening", "middle")
     leader(d, (192, 304), (222, 196), "argon sinks", "middle")
     return d
 
