@@ -60,6 +60,9 @@ export class FormField {
       if (described.size) control.setAttribute("aria-describedby", [...described].join(" "));
       else control.removeAttribute("aria-describedby");
     }
-    if (sentence) this.box.hidden = false;
+    if (!sentence) return;
+    this.box.hidden = false;
+    const group = this.box.closest("details"); // an error behind a closed lid would be told to nobody
+    if (group) group.open = true;
   }
 }
