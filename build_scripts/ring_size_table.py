@@ -22,7 +22,7 @@ LOWEST = {"japan": 1.0, "swiss": 1.0, "uk": 1.0, "us-alternative": 0.0, "iso": 0
 def ring_size_table_html() -> str:
     """The comparison table as HTML.
 
-    Each cell has the nearest size of that scale and, beneath, how much larger (+) or smaller (−) the ring of the row
+    Each cell has the nearest size of that scale and, beside it, how much larger (+) or smaller (−) the ring of the row
     is than that size, in mm around the inside. Laws, sources and marks are those of ``ring_scales.toml``.
     """
     main = scales()["us"]
@@ -34,8 +34,8 @@ def ring_size_table_html() -> str:
     heads = "".join(f'<th scope="col">{HEADS[key][0]} <small>{HEADS[key][1]}</small></th>' for key in COLUMNS)
     return (
         '<div class="table-scroll" tabindex="0" role="region" aria-label="Ring sizes side by side">'
-        '<table class="ring-size-table"><caption>Ring sizes side by side. Under each size: the ring of the row is this '
-        "much larger (+) or smaller (−), in mm around the inside.</caption>"
+        '<table class="ring-size-table"><caption>Ring sizes side by side. Beside each size: the ring of the row is this '
+        "much larger (+) or smaller (−), in mm around the inside. Below, above: off that scale.</caption>"
         '<thead><tr><th scope="col">US, CA <small>number</small></th><th scope="col">Across <small>mm</small></th>'
         f'<th scope="col">Around <small>mm</small></th>{heads}</tr></thead><tbody>{"".join(rows)}</tbody></table></div>'
     )
@@ -53,7 +53,9 @@ def _row(main: Scale, number: float) -> str:
 def _cell(scale: Scale, around: float) -> str:
     nearest = scale.nearest(around)
     if nearest < LOWEST[scale.key]:
-        return '<td class="quiet">below the scale</td>'
+        return '<td class="quiet">below</td>'
+    if nearest > scale.last:
+        return '<td class="quiet">above</td>'
     off = round(around - scale.circumference(nearest), 2)
     shown = f"{off:+.2f}".replace("-", "−") if off else "0.00"
     return f"<td>{escape(scale.size_text(nearest))} <small>{shown}</small></td>"
