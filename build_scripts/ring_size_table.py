@@ -34,8 +34,8 @@ def ring_size_table_html() -> str:
     heads = "".join(f'<th scope="col">{HEADS[key][0]} <small>{HEADS[key][1]}</small></th>' for key in COLUMNS)
     return (
         '<div class="table-scroll" tabindex="0" role="region" aria-label="Ring sizes side by side">'
-        '<table class="ring-size-table"><caption>Ring sizes side by side. Beside each size: the ring of the row is this '
-        "much larger (+) or smaller (−), in mm around the inside. Below, above: off that scale.</caption>"
+        '<table class="ring-size-table"><caption>Ring sizes side by side. Beside each size: the ring of the row is '
+        "this much larger (+) or smaller (−), in mm around the inside. Below, above: off that scale.</caption>"
         '<thead><tr><th scope="col">US, CA <small>number</small></th><th scope="col">Across <small>mm</small></th>'
         f'<th scope="col">Around <small>mm</small></th>{heads}</tr></thead><tbody>{"".join(rows)}</tbody></table></div>'
     )
