@@ -50,7 +50,10 @@ class TrueSize(Drawing):
     def svg(self) -> str:
         """The picture with its size in mm; on a narrow screen it shrinks, on paper it must not."""
         size = f"width:{self.width:g}mm;max-width:100%"
-        paper = f"@media print{{svg.true-size{{width:{self.width:g}mm!important;max-width:none!important}}}}"
+        paper = (
+            f"@media print{{svg.true-size{{width:{self.width:g}mm!important;max-width:none!important}}"
+            "figure:has(>svg.true-size){max-width:none!important;margin-inline:0!important}}"
+        )
         text = super().svg().replace('<svg class="drawing"', f'<svg class="drawing true-size" style="{size}"', 1)
         return text.replace("</desc>", f"</desc><style>{paper}</style>", 1)
 
@@ -74,7 +77,9 @@ def ring_size_template() -> Drawing:
         scale=10,
     )
     line = 0.2
-    d.add(f'<path class="ink" style="stroke-width:{line * d.scale:g}" d="M30,40V80M530,40V80M30,60H530"/>')
+    d.add(
+        f'<path class="ink" style="stroke-width:{line * d.scale:g};vector-effect:none" d="M30,40V80M530,40V80M30,60H530"/>'
+    )
     _words(d, 28, 4.8, "50 mm", 3.6)
     _words(d, 57, 7.2, "Print at 100 %, without fitting. Measure this bar first.", 3.6, "start")
     law = scales()["us"]
@@ -84,7 +89,7 @@ def ring_size_template() -> Drawing:
         x, y = 13.4 + 26.6 * (i % 6), 26 + 33.5 * (i // 6)
         radius = (across - line) / 2 * d.scale
         d.add(
-            f'<circle style="fill:none;stroke:currentColor;stroke-width:{line * d.scale:g}" '
+            f'<circle style="fill:none;stroke:currentColor;stroke-width:{line * d.scale:g};vector-effect:none" '
             f'cx="{d.x(x):g}" cy="{d.y(y):g}" r="{radius:.3f}"/>'
         )
         _words(d, x, y + 1.4, law.size_text(number), 4)
