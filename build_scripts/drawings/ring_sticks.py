@@ -77,9 +77,8 @@ def ring_size_template() -> Drawing:
         scale=10,
     )
     line = 0.2
-    d.add(
-        f'<path class="ink" style="stroke-width:{line * d.scale:g};vector-effect:none" d="M30,40V80M530,40V80M30,60H530"/>'
-    )
+    pen = f"fill:none;stroke:currentColor;stroke-width:{line * d.scale:g};vector-effect:none"
+    d.add(f'<path style="{pen}" d="M30,40V80M530,40V80M30,60H530"/>')
     _words(d, 28, 4.8, "50 mm", 3.6)
     _words(d, 57, 7.2, "Print at 100 %, without fitting. Measure this bar first.", 3.6, "start")
     law = scales()["us"]
@@ -88,10 +87,7 @@ def ring_size_template() -> Drawing:
         across = law.circumference(number) / math.pi
         x, y = 13.4 + 26.6 * (i % 6), 26 + 33.5 * (i // 6)
         radius = (across - line) / 2 * d.scale
-        d.add(
-            f'<circle style="fill:none;stroke:currentColor;stroke-width:{line * d.scale:g};vector-effect:none" '
-            f'cx="{d.x(x):g}" cy="{d.y(y):g}" r="{radius:.3f}"/>'
-        )
+        d.add(f'<circle style="{pen}" cx="{d.x(x):g}" cy="{d.y(y):g}" r="{radius:.3f}"/>')
         _words(d, x, y + 1.4, law.size_text(number), 4)
         _words(d, x, y + 16.2, f"{across:.2f} mm", 3)
     return d
