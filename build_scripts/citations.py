@@ -45,7 +45,7 @@ def anchor(key: str) -> str:
 class Cite(InlineProcessor):
     """Turns ``[@key]`` into a citation."""
 
-    def handleMatch(self, m: Match[str], data: str) -> tuple[ElementTree.Element, int, int]:  # noqa: ARG002, N802
+    def handleMatch(self, m: Match[str], data: str) -> tuple[ElementTree.Element, int, int]:  # noqa: N802
         """The element for one citation and where its text stood."""
         return link(m.group(1).strip()), m.start(0), m.end(0)
 

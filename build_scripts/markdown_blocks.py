@@ -18,7 +18,7 @@ from markdown.util import AtomicString
 from pymdownx.blocks import BlocksExtension, BlocksProcessor
 from pymdownx.blocks.block import Block
 
-from build_scripts import citations, drawings, form, listings
+from build_scripts import citations, drawings, form, listings, ring_size_table
 from build_scripts.errors import PageError
 from calculators.declare import all_calculators
 
@@ -141,7 +141,7 @@ class DrawingBlock(PageBlock):
         self.caption = ElementTree.SubElement(figure, "figcaption")
         return figure
 
-    def on_add(self, block: ElementTree.Element) -> ElementTree.Element:  # noqa: ARG002 - the base class's form
+    def on_add(self, block: ElementTree.Element) -> ElementTree.Element:
         return self.caption
 
     def on_end(self, block: ElementTree.Element) -> None:
@@ -206,8 +206,17 @@ class MetalTableBlock(PageBlock):
 
     NAME, ARGUMENT, RAW = "metal-table", True, True
 
-    def fill(self, block: ElementTree.Element, text: str) -> None:  # noqa: ARG002
+    def fill(self, block: ElementTree.Element, text: str) -> None:
         block.append(listings.metal_table(self.argument))
+
+
+class RingSizeTableBlock(PageBlock):
+    """``/// ring-size-table``: the ring-size scales side by side."""
+
+    NAME, RAW = "ring-size-table", True
+
+    def fill(self, block: ElementTree.Element, text: str) -> None:
+        block.text = AtomicString(self.store(ring_size_table.ring_size_table_html()))
 
 
 class SourcesListBlock(PageBlock):
@@ -215,7 +224,7 @@ class SourcesListBlock(PageBlock):
 
     NAME, RAW = "sources-list", True
 
-    def fill(self, block: ElementTree.Element, text: str) -> None:  # noqa: ARG002
+    def fill(self, block: ElementTree.Element, text: str) -> None:
         block.append(listings.source_list())
 
 
@@ -224,7 +233,7 @@ class PagesBlock(PageBlock):
 
     NAME, ARGUMENT, RAW = "pages", True, True
 
-    def fill(self, block: ElementTree.Element, text: str) -> None:  # noqa: ARG002
+    def fill(self, block: ElementTree.Element, text: str) -> None:
         block.append(listings.page_list(listings.in_folder(self.argument, self.page.docs)))
 
 
@@ -233,7 +242,7 @@ class CalculatorsBlock(CalculatorBlock):
 
     NAME, ARGUMENT, TAG = "calculators", False, "div"
 
-    def fill(self, block: ElementTree.Element, text: str) -> None:  # noqa: ARG002
+    def fill(self, block: ElementTree.Element, text: str) -> None:
         carried: dict[str, listings.PageFile] = {}
         for page in listings.page_files(self.page.docs):
             for slug in page.calculators:
@@ -285,6 +294,7 @@ BLOCKS: tuple[type[PageBlock], ...] = (
     MetalTableBlock,
     PagesBlock,
     QuestionBlock,
+    RingSizeTableBlock,
     SourcesListBlock,
     StripBlock,
 )

@@ -12,6 +12,7 @@ import pytest
 
 from build_scripts import drawings, form
 from build_scripts.errors import PageError
+from build_scripts.ring_size_table import ring_size_table_html
 from calculators.data import MARKS, sources
 from calculators.declare import Result, Working, calculator
 from calculators.drawing import Drawing
@@ -300,3 +301,7 @@ def test_two_drawings_cannot_share_a_name() -> None:
         @drawings.drawing(name)
         def other() -> Drawing:
             return Drawing(1, 1, "Other", "Another drawing of the same name.")
+
+
+def test_the_ring_size_table_stands_on_the_page_as_it_is_made() -> None:
+    assert ring_size_table_html() in render("/// ring-size-table\n///")
