@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, Page, expect, sync_playwright
 
 from build_scripts import checks, serve
 from build_scripts.site import SITE
@@ -18,6 +18,9 @@ FLAGS = [
     # A name that is not localhost, to see what a tablet on the shop's network sees.
     "--host-resolver-rules=MAP shop.test 127.0.0.1",
 ]  # fmt: skip
+# A shared machine can be slow; a thing that never comes still fails.
+PATIENCE = 60_000
+expect.set_options(timeout=PATIENCE)
 UPRIGHT, LYING = {"width": 800, "height": 1280}, {"width": 1280, "height": 800}
 
 # A question and its answer: one page, one calculator, and a change that gives another answer.
@@ -73,6 +76,7 @@ def open_tablet(browser: Browser) -> Iterator[Callable[..., BrowserContext]]:
             color_scheme="dark" if dark else "light",
             service_workers="allow" if offline_parts else "block",
         )
+        context.set_default_timeout(PATIENCE)
         opened.append(context)
         return context
 

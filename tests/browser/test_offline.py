@@ -46,13 +46,13 @@ def held_and_listed(page: Page) -> tuple[int, int]:
 def test_ready_offline_is_true(open_tablet: Callable[..., BrowserContext], server: Server, built_site: Path) -> None:
     page = open_tablet(offline_parts=True).new_page()
     page.goto(server.url(RING_PAGE))
-    expect(page.locator(STATUS).first).to_have_text("Ready offline", timeout=60_000)
+    expect(page.locator(STATUS).first).to_have_text("Ready offline")
     held, listed = held_and_listed(page)
     assert held == listed == sum(file.is_file() for file in built_site.rglob("*")) - 1
 
     server.stop()
     page.reload()
-    expect(page.locator(STATUS).first).to_have_text("Ready offline", timeout=10_000)
+    expect(page.locator(STATUS).first).to_have_text("Ready offline")
     address, slug = other_calculator_page(built_site)
     page.goto(server.url(address))
     form = page.locator(f"form[data-calculator={slug}]")
@@ -61,7 +61,7 @@ def test_ready_offline_is_true(open_tablet: Callable[..., BrowserContext], serve
     box = form.locator("input[data-example]").first
     changed = f"{_other_number(box.input_value())}"
     box.fill(changed)
-    expect(number).not_to_have_text(example, timeout=20_000)
+    expect(number).not_to_have_text(example)
     assert box.input_value() == changed
 
 
@@ -79,7 +79,7 @@ def test_a_newer_edition_is_offered_and_not_forced(
     try:
         page = open_tablet(offline_parts=True).new_page()
         page.goto(server.url(RING_PAGE))
-        expect(page.locator(STATUS).first).to_have_text("Ready offline", timeout=60_000)
+        expect(page.locator(STATUS).first).to_have_text("Ready offline")
         old_title = page.title()
         page.reload()
 
@@ -92,16 +92,16 @@ def test_a_newer_edition_is_offered_and_not_forced(
         precache.write_service_worker(edition)
 
         page.reload()
-        expect(page.locator(STATUS).first).to_contain_text("A newer edition is ready", timeout=60_000)
+        expect(page.locator(STATUS).first).to_contain_text("A newer edition is ready")
         assert page.title() == old_title
         page.reload()
         assert page.title() == old_title
 
         page.locator("input[name=width]").first.fill("4.4 mm")
         page.locator(STATUS).first.get_by_role("button", name="Load it").click()
-        expect(page).to_have_title("Newer edition", timeout=20_000)
+        expect(page).to_have_title("Newer edition")
         expect(page.locator("input[name=width]").first).to_have_value("4.4 mm")
-        expect(page.locator(STATUS).first).to_have_text("Ready offline", timeout=20_000)
+        expect(page.locator(STATUS).first).to_have_text("Ready offline")
         held, listed = held_and_listed(page)
         assert held == listed
     finally:
