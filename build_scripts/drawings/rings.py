@@ -203,7 +203,7 @@ def ring_down_scribe() -> Drawing:
         8.0,
         4.4,
         "Scribe, and saw inside the lines",
-        "Two lines 1.18 mm apart on the outside edge of the band. Both saw cuts fall between the lines, so the kerf is "
+        "Two lines 1.2 mm apart on the outside edge of the band. Both saw cuts fall between the lines, so the kerf is "
         "taken from the waste.",
         scale=80,
         left=-4.0,
@@ -216,7 +216,7 @@ def ring_down_scribe() -> Drawing:
         near = side * (half - SAW)
         open_air(d, band.points([(side * half, 0), (side * half, WALL), (near, WALL), (near, 0)]))
         band.line(d, [(side * half, -0.25), (side * half, WALL + 0.25)], "ink heavy")
-    d.dimension(band.at(-half, WALL), band.at(half, WALL), "1.18 mm", 42)
+    d.dimension(band.at(-half, WALL), band.at(half, WALL), "1.2 mm", 42)
     leader(d, band.at(half - SAW / 2, 0.1), (1.6, 2.1), "saw cut")
     d.text(*band.at(0, 0.6), "waste")
     return d
