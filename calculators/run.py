@@ -10,11 +10,13 @@ import difflib
 import json
 import math
 from collections.abc import Mapping
+from contextlib import suppress
 from typing import Any
 
 from .data import sources
 from .declare import Calculator, Value, Working, all_calculators
 from .errors import Complaint, FieldErrors
+from .fields import Choice
 from .show import answer_html
 from .units import Quantity, magnitude, unit_text
 
@@ -44,10 +46,11 @@ def work_out(calculator: Calculator, texts: Mapping[str, str]) -> tuple[dict[str
     errors = {name: f"There is no field {name[:60]}.{_nearest(name, names)}" for name in texts if name not in names}
     given = {**calculator.example(), **{name: text for name, text in texts.items() if name in names}}
     given.update(_implied(calculator, texts))
+    chosen = _chosen(calculator, given)
     asked: dict[str, str] = {}
     read: dict[str, Any] = {}
     for one in calculator.fields:
-        if not one.asked(given):
+        if not one.asked(chosen):
             read[one.name] = None
             continue
         asked[one.name] = given[one.name]
@@ -70,6 +73,16 @@ def work_out(calculator: Calculator, texts: Mapping[str, str]) -> tuple[dict[str
     if not all(_finite(value) for value in working.values.values()):
         raise FieldErrors({"": _SURPRISE})
     return asked, working
+
+
+def _chosen(calculator: Calculator, given: Mapping[str, str]) -> dict[str, str]:
+    """The texts with every choice in its own spelling, so that ``Plug through the plate`` counts as ``plug``."""
+    found = dict(given)
+    for one in calculator.fields:
+        if isinstance(one, Choice):
+            with suppress(Complaint):
+                found[one.name] = one.read(given[one.name]) or ""
+    return found
 
 
 def _implied(calculator: Calculator, texts: Mapping[str, str]) -> dict[str, str]:
