@@ -64,6 +64,13 @@ PASS_WIDTH = Length(
     group=HAND,
 )
 
+STRIP_FIELDS = (OVERHANG, FILE_ALLOWANCE, LAYER_HEIGHT, PASS_WIDTH)
+CLEAN = "Clean to bright, sound metal first. An old seam, solder or a hollow shank under it changes the job."
+SAME_METAL = (
+    "Use metal of the same alloy and the same fineness or better. Adding metal to a hallmarked piece can need the "
+    "assay office's consent: check local law."
+)
+
 WIRE_LENGTH = Result("wire_length", "Filler wire to use", "mm", 0.5, also=("in",))
 METAL_MASS = Result("metal_mass", "The fill weighs", "g", 0.001, also=("dwt",))
 STRIP_RESULTS = (

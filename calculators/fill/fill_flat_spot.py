@@ -7,21 +7,8 @@ from ..fields import Choice, Length, MetalField, RingSizeField, StockThickness
 from ..metals import Metal
 from ..ring_scales import RingSize
 from ..units import Quantity, magnitude, quantity_text
-from .common import (
-    FILE_ALLOWANCE,
-    LAYER_HEIGHT,
-    LAYER_RESULTS,
-    METAL_MASS,
-    OVERHANG,
-    PASS_WIDTH,
-    STRIP_RESULTS,
-    give_layers,
-    give_mass,
-    give_strip,
-    mm,
-    rule,
-)
-from .ring_pictures import Place, ring_with_place
+from . import common
+from .ring_pictures import flat_place, ring_with_place
 
 
 @calculator(
@@ -68,26 +55,19 @@ from .ring_pictures import Place, ring_with_place
         ),
         Length(name="width", label="Band width at the flat", example="3 mm", low=0.5, high=30),
         MetalField(),
-        OVERHANG,
-        FILE_ALLOWANCE,
-        LAYER_HEIGHT,
-        PASS_WIDTH,
+        *common.STRIP_FIELDS,
     ],
     results=[
-        *STRIP_RESULTS,
+        *common.STRIP_RESULTS,
         Result("chord", "Length of the flat", "mm", 0.01, also=("in",)),
         Result("area", "Area missing, seen from the side", "mm**2", 0.001),
         Result("volume", "Volume of the fill", "mm**3", 0.01),
-        METAL_MASS,
+        common.METAL_MASS,
         Result("wall_left", "Wall left in the middle of the flat", "mm", 0.01),
-        *LAYER_RESULTS,
+        *common.LAYER_RESULTS,
     ],
     sources=["fill-geometry"],
-    cautions=[
-        "Clean the flat to bright, sound metal first. An old seam, solder or a hollow shank under it changes the job.",
-        "Use metal of the same alloy and the same fineness or better. Adding metal to a hallmarked piece can need the "
-        "assay office's consent: check local law.",
-    ],
+    cautions=[common.CLEAN, common.SAME_METAL],
 )
 def fill_flat_spot(
     working: Working,
@@ -128,31 +108,20 @@ def fill_flat_spot(
     chord = working.step("Length of the flat", "2 * radius * sin(angle / 2)", "mm", radius=radius, angle=angle)
     area = working.step("Area missing", "radius ** 2 / 2 * (angle - sin(angle))", "mm**2", radius=radius, angle=angle)
     volume = working.step("Volume of the fill", "area * width", "mm**3", area=area, width=width)
-    give_strip(working, chord, width, depth, volume, overhang=overhang, file_allowance=file_allowance)
+    common.give_strip(working, chord, width, depth, volume, overhang=overhang, file_allowance=file_allowance)
     working.result("chord", chord)
     working.result("area", area)
     working.result("volume", volume)
-    give_mass(working, volume, metal)
+    common.give_mass(working, volume, metal)
     wall = working.step("Wall left", "thickness - depth", "mm", thickness=thickness, depth=depth)
     working.result("wall_left", wall)
-    give_layers(working, depth + file_allowance, width, layer_height, pass_width)
-    thin = working.figure("A wall thinner than this asks for a half shank", rule("shank", "thin_wall"))
+    common.give_layers(working, depth + file_allowance, width, layer_height, pass_width)
+    thin = working.figure("A wall thinner than this asks for a half shank", common.rule("shank", "thin_wall"))
     working.verdict = "Lay the strip on the cleaned flat, fuse its rim all around, then close it and file it round."
     if wall < thin:
         working.caution("The wall that is left is thin. A half shank may last longer than a fill (from memory).")
     r, t, h, half = (magnitude(one, "mm") for one in (radius, thickness, depth, chord / 2))
     over, extra = magnitude(overhang, "mm"), magnitude(file_allowance, "mm")
     told = f"Ring {2 * r:.2f} mm outside with a flat {2 * half:.2f} mm long and {h:.2f} mm deep; the strip lies on it."
-    level = r - h
-    place = Place(
-        floor=[(-half, -level), (half, -level)],
-        strip=[
-            (-half - over, -level),
-            (half + over, -level),
-            (half + over, -level - h - extra),
-            (-half - over, -level - h - extra),
-        ],
-        length=mm(2 * half),
-        depth=(h, mm(h)),
-    )
+    place = flat_place(r, h, half, over, extra)
     working.draw(ring_with_place("The ring with its flat, to scale", told, r - t, r, place))

@@ -2,28 +2,14 @@
 
 from __future__ import annotations
 
-import math
-
 from ..declare import Result, Working, calculator
 from ..fields import Amount, Choice, Length, MetalField, RingSizeField, StockThickness
 from ..metals import Metal
 from ..ring_scales import RingSize
 from ..units import Quantity, magnitude
-from .common import (
-    FILE_ALLOWANCE,
-    LAYER_HEIGHT,
-    LAYER_RESULTS,
-    METAL_MASS,
-    OVERHANG,
-    PASS_WIDTH,
-    STRIP_RESULTS,
-    give_layers,
-    give_mass,
-    give_strip,
-    mm,
-    rule,
-)
-from .ring_pictures import Place, arc, ring_with_place
+from . import common
+from .common import mm
+from .ring_pictures import ring_with_place, worn_place
 
 
 @calculator(
@@ -79,24 +65,21 @@ from .ring_pictures import Place, arc, ring_with_place
             when=("given_by", ("length",)),
         ),
         MetalField(),
-        OVERHANG,
-        FILE_ALLOWANCE,
-        LAYER_HEIGHT,
-        PASS_WIDTH,
+        *common.STRIP_FIELDS,
     ],
     results=[
-        *STRIP_RESULTS,
+        *common.STRIP_RESULTS,
         Result("volume", "Volume of the fill", "mm**3", 0.01),
-        METAL_MASS,
+        common.METAL_MASS,
         Result("angle", "Angle of the worn part", "degree", 1),
-        *LAYER_RESULTS,
+        *common.LAYER_RESULTS,
     ],
     sources=["fill-geometry", "ring-size-encyclopaedia"],
     cautions=[
         "The wear is taken as even over its whole length. A shank that thins toward the middle needs less: about two "
         "thirds of this for an even hollow.",
-        "Clean to bright, sound metal first, and look for an old seam, solder or a hollow shank. Use metal of the same "
-        "alloy and the same fineness or better; a hallmarked piece can need the assay office's consent.",
+        common.CLEAN,
+        common.SAME_METAL,
     ],
 )
 def fill_worn_shank(
@@ -121,16 +104,8 @@ def fill_worn_shank(
         )
         return
     inside = ring_size.inside_diameter
-    worn = working.step(
-        "Outside radius where worn", "inside / 2 + worn_thickness", "mm", inside=inside, worn_thickness=worn_thickness
-    )
-    full = working.step(
-        "Outside radius at full thickness",
-        "inside / 2 + full_thickness",
-        "mm",
-        inside=inside,
-        full_thickness=full_thickness,
-    )
+    worn = working.step("Outside radius, worn", "inside / 2 + worn", "mm", inside=inside, worn=worn_thickness)
+    full = working.step("Outside radius, full", "inside / 2 + full", "mm", inside=inside, full=full_thickness)
     if length is not None:
         angle = working.step(
             "Angle of the worn part", "length / worn_radius", "degree", length=length, worn_radius=worn
@@ -152,42 +127,19 @@ def fill_worn_shank(
         worn_radius=worn,
     )
     missing = full_thickness - worn_thickness
-    give_strip(working, arc_length, width, missing, volume, overhang=overhang, file_allowance=file_allowance)
+    common.give_strip(working, arc_length, width, missing, volume, overhang=overhang, file_allowance=file_allowance)
     working.result("volume", volume)
-    give_mass(working, volume, metal)
+    common.give_mass(working, volume, metal)
     working.result("angle", angle)
-    give_layers(working, missing + file_allowance, width, layer_height, pass_width)
-    thin = working.figure("A wall thinner than this asks for a half shank", rule("shank", "thin_wall"))
+    common.give_layers(working, missing + file_allowance, width, layer_height, pass_width)
+    thin = working.figure("A wall thinner than this asks for a half shank", common.rule("shank", "thin_wall"))
     working.verdict = "Bend the strip to the ring, tack both ends, fuse its rim all around, then close it and file it."
     if worn_thickness < thin:
+        left = mm(magnitude(worn_thickness, "mm"))
         working.verdict = (
-            f"Only {mm(magnitude(worn_thickness, 'mm'))} is left. A half shank may last longer than this fill "
-            "(from memory): compare the work before you start."
+            f"Only {left} is left: a half shank may last longer than this fill (from memory). Compare first."
         )
-    _picture(working, inside / 2, worn, full, angle, overhang, file_allowance)
-
-
-def _picture(
-    working: Working,
-    inside: Quantity,
-    worn: Quantity,
-    full: Quantity,
-    angle: Quantity,
-    overhang: Quantity,
-    file_allowance: Quantity,
-) -> None:
-    inner, low, outer, over, extra = (magnitude(one, "mm") for one in (inside, worn, full, overhang, file_allowance))
-    half = min(magnitude(angle, "radian") / 2, math.pi - 1e-6)
-    wide = min(half + over / low, math.pi - 1e-6)
-    place = Place(
-        floor=arc(low, -half, half),
-        strip=arc(low, -half, half)
-        + arc(outer, half, wide)
-        + arc(outer + extra, wide, -wide)
-        + arc(outer, -wide, -half),
-        length=mm(2 * half * low),
-        depth=(outer - low, mm(outer - low)),
-        arc_length=True,
-    )
-    told = f"Ring {2 * inner:.2f} mm inside, worn by {outer - low:.2f} mm over {math.degrees(2 * half):.0f}°."
-    working.draw(ring_with_place("The ring with its worn part, to scale", told, inner, outer, place))
+    i, low, o, over, extra = (magnitude(x, "mm") for x in (inside / 2, worn, full, overhang, file_allowance))
+    told = f"Ring {2 * i:.2f} mm inside, worn by {o - low:.2f} mm over {magnitude(angle, 'degree'):.0f}°."
+    place = worn_place(low, o, magnitude(angle, "radian"), over, extra)
+    working.draw(ring_with_place("The ring with its worn part, to scale", told, i, o, place))

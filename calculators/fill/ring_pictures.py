@@ -9,7 +9,7 @@ from ..drawing import Drawing, Point
 from ..units import number_text
 from .common import mm
 
-_WIDE, _RING = 640.0, 270.0  # picture units
+_WIDE, _RING = 640.0, 262.0  # picture units
 
 
 @dataclass(frozen=True)
@@ -35,6 +35,22 @@ def arc(radius: float, start: float, end: float) -> list[Point]:
     return [(radius * math.sin(a), -radius * math.cos(a)) for a in angles]
 
 
+def flat_place(outer: float, depth: float, half: float, over: float, extra: float) -> Place:
+    """A flat ``half`` mm long on each side of the base, with a straight strip on it."""
+    level = outer - depth
+    ends = half + over
+    strip = [(-ends, -level), (ends, -level), (ends, -outer - extra), (-ends, -outer - extra)]
+    return Place([(-half, -level), (half, -level)], strip, mm(2 * half), (depth, mm(depth)))
+
+
+def worn_place(low: float, outer: float, angle: float, over: float, extra: float) -> Place:
+    """A part worn down to the radius ``low`` over ``angle`` radians, with a bent strip on it."""
+    half = min(angle / 2, math.pi - 1e-6)
+    wide = min(half + over / low, math.pi - 1e-6)
+    strip = arc(low, -half, half) + arc(outer, half, wide) + arc(outer + extra, wide, -wide) + arc(outer, -wide, -half)
+    return Place(arc(low, -half, half), strip, mm(2 * half * low), (outer - low, mm(outer - low)), arc_length=True)
+
+
 def _put(points: list[Point], x: float, y: float, zoom: float = 1.0) -> list[Point]:
     return [(x + px * zoom, y - py * zoom) for px, py in points]
 
@@ -44,11 +60,11 @@ def ring_with_place(title: str, told: str, inner: float, outer: float, place: Pl
     half = math.atan2(place.floor[-1][0], -place.floor[-1][1])
     span = max(x for x, _ in place.strip) - min(x for x, _ in place.strip)
     scale = _RING / (2 * outer)
-    zoom = 215 / scale / span
+    zoom = 200 / scale / span
     detail = zoom >= 1.6 and half < 1.2
     px = 1 / scale
     picture = Drawing(_WIDE * px, (_RING + (74 if detail else 100)) * px, title, told, scale)
-    cx, cy = (16 + _RING / 2) * px if detail else _WIDE * px / 2, (10 + _RING / 2) * px
+    cx, cy = (10 + _RING / 2) * px if detail else _WIDE * px / 2, (10 + _RING / 2) * px
     body = place.floor + arc(outer, half, 2 * math.pi - half)
     _with_hole(picture, _put(body, cx, cy), _put(arc(inner, 0, 2 * math.pi), cx, cy))
     fill = place.floor + arc(outer, half, -half)
@@ -73,12 +89,12 @@ def _with_hole(picture: Drawing, rim: list[Point], hole: list[Point]) -> None:
 def _detail(picture: Drawing, inner: float, outer: float, place: Place, zoom: float) -> None:
     px = 1 / picture.scale
     half = math.atan2(place.floor[-1][0], -place.floor[-1][1])
-    reach = half + 40 * px / zoom / outer
+    reach = half + 24 * px / zoom / outer
     lowest = -min(y for _, y in place.strip)
     wall = (outer - inner) * zoom / px
     shown = min(wall, 120.0) * px / zoom  # a thick band is broken off above
     middle = outer - shown / 2
-    cx, cy = 428 * px, 150 * px - middle * zoom
+    cx, cy = 414 * px, 150 * px - middle * zoom
     band = arc(outer, -reach, -half) + place.floor + arc(outer, half, reach) + arc(outer - shown, reach, -reach)
     picture.polygon(_put(band, cx, cy, zoom), "part")
     picture.polygon(_put(place.floor + arc(outer, half, -half), cx, cy, zoom), "hot")
@@ -91,7 +107,7 @@ def _detail(picture: Drawing, inner: float, outer: float, place: Place, zoom: fl
         picture.text(x, y, f"{place.length} along the curve")
     else:
         picture.dimension(ends[0], ends[1], place.length, away=-16)
-    edge = max(x for x, _ in place.strip)
+    edge = max(x for x, _ in (band if place.arc_length else place.strip))
     upper, lower = _put([(edge, mid), (edge, mid - place.depth[0])], cx, cy, zoom)
     picture.dimension(upper, lower, place.depth[1], away=14)
     highest = min(y for _, y in _put(band, cx, cy, zoom))

@@ -43,12 +43,12 @@ def pit_section(told: str, walls: list[Point], depth: float, floor: float, wire:
     if floor * scale > 2:
         picture.dimension((cx - floor / 2, top + depth), (cx + floor / 2, top + depth), mm(floor), away=-46)
     _wire(picture, 400 * px, top, wire)
-    bar, words = _bar(scale)
-    picture.scale_bar(bar, words, 500 * px - bar / 2, low - 4 * px)
+    length, words = bar(scale)
+    picture.scale_bar(length, words, 500 * px - length / 2, low - 4 * px)
     return picture
 
 
-def _bar(scale: float) -> tuple[float, str]:
+def bar(scale: float) -> tuple[float, str]:
     """A scale bar of a round length, between 40 and 120 picture units long."""
     length = next(one for one in (0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20) if one * scale >= 40 or one == 20)
     return length, mm(length)
@@ -111,8 +111,8 @@ def seam_section(
         note.append(f"V {with_unit(number_text(math.degrees(angle), 3), 'degree')}")
     picture.text(x, top + 78 * px, ", ".join(note), "start")
     _wire(picture, x, top, wire)
-    bar, words = _bar(scale)
-    picture.scale_bar(bar, words, cx - bar / 2, low + 26 * px)
+    length, words = bar(scale)
+    picture.scale_bar(length, words, cx - length / 2, low + 26 * px)
     return picture
 
 
@@ -128,7 +128,7 @@ def prong_side(told: str, diameter: float, height: float, dome: float, wire: tup
     jag = [(cx + half - diameter * i / 6, shoulder + stump + (5 * px if i % 2 else 0)) for i in range(7)]
     picture.polygon([(cx - half, shoulder), (cx + half, shoulder), *jag], "part")
     crown = [(cx + x, neck + y) for x, y in bowl(diameter, dome)] if dome > 0 else []
-    rim = [(cx - half, neck), (cx + half, neck)] if not crown else crown
+    rim = crown or [(cx - half, neck), (cx + half, neck)]
     picture.polygon([*rim, (cx + half, shoulder), (cx - half, shoulder)], "hot")
     if height > 0:
         picture.dimension((cx + half, neck), (cx + half, shoulder), mm(height), away=18)
@@ -137,6 +137,6 @@ def prong_side(told: str, diameter: float, height: float, dome: float, wire: tup
     end = shoulder + stump
     picture.dimension((cx - half, end), (cx + half, end), mm(diameter), away=-22)
     _wire(picture, 370 * px, 60 * px, wire)
-    bar, words = _bar(scale)
-    picture.scale_bar(bar, words, 490 * px - bar / 2, end)
+    length, words = bar(scale)
+    picture.scale_bar(length, words, 490 * px - length / 2, end)
     return picture
