@@ -15,7 +15,7 @@ from functools import lru_cache
 from typing import Any
 
 from . import formula
-from .data import MARKS, Figure, sources
+from .data import MARKS, TYPED, Figure, sources
 from .drawing import Drawing
 from .errors import Complaint
 from .fields import Field
@@ -99,9 +99,9 @@ class Working:
         origin = MARKS[known.mark]
         if known.source:
             self.cite(known.source)
-            origin = f"{sources()[known.source].citation} ({origin})"
+            origin = f"{sources()[known.source].citation} ({origin})" + (f"; {known.note}" if known.note else "")
         elif known.note:
-            origin = f"{known.note} ({origin})" if known.mark != "from memory" else known.note
+            origin = known.note if known.note == TYPED else f"{known.note} ({origin})"
         self.steps.append(Step(words, origin, "", known.text()))
         return known.value
 

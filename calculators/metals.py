@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any
 
-from .data import Figure, figure, load
+from .data import TYPED, Figure, figure, load
 from .units import Quantity
 
 
@@ -42,7 +42,7 @@ def metals() -> tuple[Metal, ...]:
 
 def metal_of_density(density: Quantity) -> Metal:
     """An unlisted alloy of which only the density is known, as typed by the user."""
-    typed = Figure(density, "g/cm**3", "", "from memory", note="typed by you")
+    typed = Figure(density, "g/cm**3", "", "from memory", note=TYPED)
     return Metal("typed", "metal of the density you typed", "typed", (), typed, None, {}, {})
 
 

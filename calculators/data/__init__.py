@@ -18,6 +18,7 @@ MARKS = {
     "common practice": "common practice, no source",
     "from memory": "from memory",
 }
+TYPED = "typed by you"  # the note of a figure that the person gave: it needs no mark
 
 
 @dataclass(frozen=True)
