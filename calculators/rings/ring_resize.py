@@ -84,7 +84,7 @@ _ALLOWANCES = "Allowances of your hand"
         Result("piece_outside_length", "Fitted piece, along the outside", "mm", 0.01),
         Result("metal_mass", "Metal added or taken out", "g", 0.001, also=("dwt",)),
         Result("stretched_thickness", "Thickness if stretched or compressed instead", "mm", 0.01),
-        Result("reading_error", "A flat band read at mid-width reads wrong by", "", 0.01),
+        Result("reading_error", "Reading error at mid-width, in US sizes", "", 0.01),
     ],
     sources=["sizing-blank-rule", "element-mixing"],
     cautions=[
@@ -116,7 +116,6 @@ def ring_resize(
         "Length change", "pi * (new_diameter - old_diameter)", "mm", new_diameter=new, old_diameter=old
     )
     net = magnitude(change, "mm")
-    working.result("length_change", change)
     if net > 0.0005:
         cut_piece = working.step(
             "Piece to cut, with what saw and file take",
@@ -129,6 +128,7 @@ def ring_resize(
             gap=fit_gap,
         )
         working.result("piece_length", cut_piece)
+        working.result("length_change", change)
         _curved_lengths(working, change, new, thickness, cut.neutral)
     elif net < -0.0005:
         scribe = working.step(
@@ -143,6 +143,7 @@ def ring_resize(
             working.result("scribe_length", scribe)
         else:
             working.caution("The part to take out is narrower than two saw cuts: saw once, then file to size.")
+    working.result("length_change", change)  # keeps its place if it was given above
     density = working.figure(f"Density of {metal.name}", metal.density)
     mass = working.step(
         "Metal added or taken out",
@@ -163,7 +164,7 @@ def ring_resize(
         step_of_a_US_size=_US_STEP,
     )
     working.cite("iso-8653")
-    working.result("reading_error", error, note="US size: the edge bears before the middle does")
+    working.result("reading_error", error, note="a flat band this wide bears on the stick with its edge")
     _picture(working, new, thickness, change)
 
 
