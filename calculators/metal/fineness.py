@@ -92,7 +92,7 @@ def fineness(
         working.result("stamp", "none", note=f"{known.name}: the lowest is {number_text(min(known.standards))}")
     else:
         least = _marks(working, known, *found)
-        marks.append((found[1] / 1000, f"{found[0]} means {number_text(found[1])}‰"))
+        marks.append((found[1] / 1000, f"{found[0]} means {quantity_text(quantity(found[1], 'permille'), 'permille')}"))
         working.verdict = f"{known.name}: its content allows the mark {found[0]}.{_trap(content, metal)}"
     given = {"article_mass": article_mass, "added_mass": added_mass, "added_fineness": added_fineness}
     missing = [name for name, value in given.items() if value is None]

@@ -66,7 +66,10 @@ def section_drawing(shape: str, size: dict[str, Quantity], length: Quantity | No
     elif shape == "disc":
         _edge_on(picture, bare, right + 60 / scale, top, high)
     elif shape in WIDE:
-        picture.dimension((right, top + high), (right, top), mm(high), away=14)
+        if high * scale > 50:
+            picture.dimension((right, top), (right, top + high), mm(high), away=14)
+        else:
+            picture.text(right + 12 / scale, top + high / 2 + 6 / scale, mm(high), "start")
     if length is not None:
         picture.text(left + wide / 2, top + high + 64 / scale, f"× {mm(magnitude(length, 'mm'), 4)} long")
     bar = 10 ** math.floor(math.log10(160 / scale))
