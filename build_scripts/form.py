@@ -51,9 +51,10 @@ def read_presets(text: str) -> dict[str, str]:
     return presets
 
 
-def calculator_form(calculator: Calculator, presets: Mapping[str, str], form_id: str) -> Form:
+def calculator_form(calculator: Calculator, presets: Mapping[str, str], form_id: str, level: int = 3) -> Form:
     """What stands inside ``<form id=form_id>``: title, fields, the worked example's answer, actions.
 
+    ``level`` is that of the title as a heading. What the page's search should not find stands in marked elements.
     Raises ``PageError`` when a preset names no field or is refused by its field, or when there is no answer.
     """
     texts = _checked(calculator, presets)
@@ -62,7 +63,7 @@ def calculator_form(calculator: Calculator, presets: Mapping[str, str], form_id:
     except FieldErrors as bad:
         told = "; ".join(f"{name}: {sentence}" if name else sentence for name, sentence in bad.errors.items())
         raise PageError(f"The calculator {calculator.slug} has no answer for this page's presets. {told}.") from bad
-    return Form(_html(calculator, texts, form_id, working), list(working.cited))
+    return Form(_html(calculator, texts, form_id, working, level), list(working.cited))
 
 
 def _checked(calculator: Calculator, presets: Mapping[str, str]) -> dict[str, str]:
@@ -99,7 +100,7 @@ def _without_unit(text: str, unit: str) -> str:
     return text
 
 
-def _html(calculator: Calculator, texts: Mapping[str, str], form_id: str, working: Working) -> str:
+def _html(calculator: Calculator, texts: Mapping[str, str], form_id: str, working: Working, level: int) -> str:
     plain = [one for one in calculator.fields if not one.group]
     groups: dict[str, list[Field]] = {}
     for one in calculator.fields:
@@ -114,12 +115,12 @@ def _html(calculator: Calculator, texts: Mapping[str, str], form_id: str, workin
     )
     return (
         '<div class="calculator-head">'
-        f'<h3 class="calculator-title" id="{form_id}-title">{escape(calculator.title)}</h3>'
+        f'<h{level} class="calculator-title" id="{form_id}-title">{escape(calculator.title)}</h{level}>'
         f"<p>{escape(calculator.purpose)}</p>"
-        "<noscript><p>Scripts are off in this browser, so the numbers stay as they are: "
+        "<noscript data-search-exclude><p>Scripts are off in this browser, so the numbers stay as they are: "
         "the answer is the worked example with the values shown.</p></noscript></div>"
-        f'<div class="calculator-fields"><div class="fields">{fields}</div></div>'
-        '<div class="calculator-answer">'
+        f'<div class="calculator-fields" data-search-exclude><div class="fields">{fields}</div></div>'
+        '<div class="calculator-answer" data-search-exclude>'
         '<p class="form-status" data-status role="status">Worked example with the values shown</p>'
         f'<section class="answer" data-answer aria-live="polite" aria-label="Answer: {escape(calculator.title)}">'
         f"{answer_html(working)}</section>"

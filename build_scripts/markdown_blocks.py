@@ -7,93 +7,22 @@ does not exist, a preset its field refuses, a block left open) raises ``PageErro
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field
 from pathlib import Path
-from typing import Any, ClassVar
+from typing import Any
 from xml.etree import ElementTree
 
 from markdown import Markdown
 from markdown.treeprocessors import Treeprocessor
 from markdown.util import AtomicString
 from pymdownx.blocks import BlocksExtension, BlocksProcessor
-from pymdownx.blocks.block import Block
 
-from build_scripts import citations, drawings, form, listings, ring_size_table
+from build_scripts import citations, form, listings, ring_size_table
 from build_scripts.errors import PageError
+from build_scripts.page_block import PageBlock, PageState
 from calculators.declare import all_calculators
 
 REPO = Path(__file__).resolve().parent.parent
 _LEFTOVER = re.compile(r"^\s*/{3,}.*", re.MULTILINE)
-_ID = re.compile(r'(\bid="|\baria-labelledby="|url\(#)([^")]*)')
-
-
-@dataclass
-class PageState:
-    """What the blocks of one page have to know of each other."""
-
-    docs: Path
-    ids: set[str] = field(default_factory=set)
-    cited: list[str] = field(default_factory=list)
-    shown: set[str] = field(default_factory=set)
-
-    def unique(self, wanted: str) -> str:
-        """``wanted``, or with a number behind it when the page has it already."""
-        name, number = wanted, 2
-        while name in self.ids:
-            name, number = f"{wanted}-{number}", number + 1
-        self.ids.add(name)
-        return name
-
-    def clear(self) -> None:
-        """Start on another page."""
-        self.ids.clear()
-        self.cited.clear()
-        self.shown.clear()
-
-
-class PageBlock(Block):
-    """A block of the handbook; ``text`` is what stands between its lines when it is read raw."""
-
-    RAW: ClassVar[bool] = False
-    TAG: ClassVar[str] = "div"
-
-    @property
-    def page(self) -> PageState:
-        """The state shared by the blocks of this page."""
-        state: PageState = self.config["page"]
-        return state
-
-    def on_markdown(self) -> str:
-        return "raw" if self.RAW else "block"
-
-    def on_create(self, parent: ElementTree.Element) -> ElementTree.Element:
-        return ElementTree.SubElement(parent, self.TAG, {"class": self.NAME})
-
-    def on_end(self, block: ElementTree.Element) -> None:
-        if self.RAW:
-            text, block.text = block.text or "", ""
-            self.fill(block, text)
-
-    def fill(self, block: ElementTree.Element, text: str) -> None:
-        """Put the block's content in, made from the text between its lines."""
-
-    def store(self, html: str) -> str:
-        """Keep finished HTML out of Markdown's hands; the returned mark is replaced by it at the end.
-
-        A drawing shown twice on a page gets ids of its own each time.
-        """
-        known = {name: name for kind, name in _ID.findall(html) if kind == 'id="'}
-        fresh = {name: self.page.unique(name) for name in known}
-        changed = {name: other for name, other in fresh.items() if name != other}
-        if changed:
-            html = _ID.sub(
-                lambda found: found[1] + " ".join(changed.get(word, word) for word in found[2].split(" ")), html
-            )
-        return str(self.md.htmlStash.store(html))
-
-    def put_drawing(self, figure: ElementTree.Element, slug: str) -> None:
-        """Put a drawing of the registry into a figure."""
-        figure.text = AtomicString(self.store(drawings.find(slug).svg()))
 
 
 class CalculatorBlock(PageBlock):
@@ -107,7 +36,7 @@ class CalculatorBlock(PageBlock):
     def put(self, block: ElementTree.Element, slug: str, presets: dict[str, str]) -> None:
         """Make ``block`` the form of that calculator."""
         form_id = self.page.unique(slug)
-        filled = form.calculator_form(form.find(slug), presets, form_id)
+        filled = form.calculator_form(form.find(slug), presets, form_id, self.heading_level())
         self.page.cited += filled.cited
         self.page.shown.add(slug)
         attributes = {"class": "calculator", "data-calculator": slug, "id": form_id, "autocomplete": "off"}
@@ -157,7 +86,7 @@ class DangerBlock(PageBlock):
     def on_create(self, parent: ElementTree.Element) -> ElementTree.Element:
         title = self.argument or "Stop rules and dangers"
         box = ElementTree.SubElement(parent, "section", {"class": "danger", "aria-label": title})
-        ElementTree.SubElement(box, "p", {"class": "box-title"}).text = title
+        ElementTree.SubElement(box, "p", {"class": "box-title", "data-search-exclude": ""}).text = title
         return box
 
 

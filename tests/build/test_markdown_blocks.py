@@ -305,3 +305,11 @@ def test_two_drawings_cannot_share_a_name() -> None:
 
 def test_the_ring_size_table_stands_on_the_page_as_it_is_made() -> None:
     assert ring_size_table_html() in render("/// ring-size-table\n///")
+
+
+@pytest.mark.parametrize(
+    ("before", "level"), [("", 2), ("# A\n", 2), ("# A\n\n## B\n", 3), ("# A\n\n## B\n\n### C\n", 4)]
+)
+def test_a_form_s_title_stands_one_level_below_the_heading_before_it(before: str, level: int) -> None:
+    html = render(f"{before}\n/// calculator | ring-resize\n///\n")
+    assert f'<h{level} class="calculator-title" id="ring-resize-title">' in html

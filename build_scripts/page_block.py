@@ -1,0 +1,92 @@
+"""What every block of the handbook has in common: the page it stands on, reading its text, keeping finished HTML."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import ClassVar
+from xml.etree import ElementTree
+
+from markdown.util import AtomicString
+from pymdownx.blocks.block import Block
+
+from build_scripts import drawings
+
+HEADINGS = ("h1", "h2", "h3", "h4", "h5", "h6")
+_ID = re.compile(r'(\bid="|\baria-labelledby="|url\(#)([^")]*)')
+
+
+@dataclass
+class PageState:
+    """What the blocks of one page have to know of each other."""
+
+    docs: Path
+    ids: set[str] = field(default_factory=set)
+    cited: list[str] = field(default_factory=list)
+    shown: set[str] = field(default_factory=set)
+
+    def unique(self, wanted: str) -> str:
+        """``wanted``, or with a number behind it when the page has it already."""
+        name, number = wanted, 2
+        while name in self.ids:
+            name, number = f"{wanted}-{number}", number + 1
+        self.ids.add(name)
+        return name
+
+    def clear(self) -> None:
+        """Start on another page."""
+        self.ids.clear()
+        self.cited.clear()
+        self.shown.clear()
+
+
+class PageBlock(Block):
+    """A block of the handbook; ``text`` is what stands between its lines when it is read raw."""
+
+    RAW: ClassVar[bool] = False
+    TAG: ClassVar[str] = "div"
+
+    @property
+    def page(self) -> PageState:
+        """The state shared by the blocks of this page."""
+        state: PageState = self.config["page"]
+        return state
+
+    def on_markdown(self) -> str:
+        return "raw" if self.RAW else "block"
+
+    def on_create(self, parent: ElementTree.Element) -> ElementTree.Element:
+        return ElementTree.SubElement(parent, self.TAG, {"class": self.NAME})
+
+    def on_end(self, block: ElementTree.Element) -> None:
+        if self.RAW:
+            text, block.text = block.text or "", ""
+            self.fill(block, text)
+
+    def fill(self, block: ElementTree.Element, text: str) -> None:
+        """Put the block's content in, made from the text between its lines."""
+
+    def store(self, html: str) -> str:
+        """Keep finished HTML out of Markdown's hands; the returned mark is replaced by it at the end.
+
+        A drawing shown twice on a page gets ids of its own each time.
+        """
+        known = {name: name for kind, name in _ID.findall(html) if kind == 'id="'}
+        fresh = {name: self.page.unique(name) for name in known}
+        changed = {name: other for name, other in fresh.items() if name != other}
+        if changed:
+            html = _ID.sub(
+                lambda found: found[1] + " ".join(changed.get(word, word) for word in found[2].split(" ")), html
+            )
+        return str(self.md.htmlStash.store(html))
+
+    def put_drawing(self, figure: ElementTree.Element, slug: str) -> None:
+        """Put a drawing of the registry into a figure."""
+        svg = drawings.find(slug).svg().replace("<svg ", "<svg data-search-exclude ", 1)
+        figure.text = AtomicString(self.store(svg))
+
+    def heading_level(self) -> int:
+        """One below the last heading before this block."""
+        levels = [int(one.tag[1]) for one in self.md.parser.root.iter() if one.tag in HEADINGS]
+        return min(levels[-1] + 1 if levels else 2, 6)
