@@ -60,7 +60,7 @@ def ring_with_place(title: str, told: str, inner: float, outer: float, place: Pl
     half = math.atan2(place.floor[-1][0], -place.floor[-1][1])
     span = max(x for x, _ in place.strip) - min(x for x, _ in place.strip)
     scale = _RING / (2 * outer)
-    zoom = 200 / scale / span
+    zoom = min(200 / span, 150 / place.depth[0]) / scale
     detail = zoom >= 1.6 and half < 1.2
     px = 1 / scale
     picture = Drawing(_WIDE * px, (_RING + (74 if detail else 100)) * px, title, told, scale)
@@ -92,7 +92,8 @@ def _detail(picture: Drawing, inner: float, outer: float, place: Place, zoom: fl
     reach = half + 24 * px / zoom / outer
     lowest = -min(y for _, y in place.strip)
     wall = (outer - inner) * zoom / px
-    shown = min(wall, 120.0) * px / zoom  # a thick band is broken off above
+    deep = place.depth[0] * zoom / px + 30
+    shown = min(wall, max(120.0, deep)) * px / zoom  # a thick band is broken off above
     middle = outer - shown / 2
     cx, cy = 414 * px, 150 * px - middle * zoom
     band = arc(outer, -reach, -half) + place.floor + arc(outer, half, reach) + arc(outer - shown, reach, -reach)

@@ -31,7 +31,7 @@ def pit_section(told: str, walls: list[Point], depth: float, floor: float, wire:
     scale = min(250 / (1.5 * belly), 170 / depth)
     px = 1 / scale
     picture = Drawing(WIDE * px, (depth * scale + 150) * px, "The pit cut through, and its wire, to scale", told, scale)
-    cx, top = 232 * px, 54 * px
+    cx, top = 242 * px, 54 * px
     side = belly / 2 + 46 * px
     pit = [(cx + x, top - y) for x, y in walls]
     block = [(cx - side, top), *pit, (cx + side, top)]
@@ -42,9 +42,9 @@ def pit_section(told: str, walls: list[Point], depth: float, floor: float, wire:
     picture.dimension((cx - side, top + depth), (cx - side, top), mm(depth), away=16)
     if floor * scale > 2:
         picture.dimension((cx - floor / 2, top + depth), (cx + floor / 2, top + depth), mm(floor), away=-46)
-    _wire(picture, 400 * px, top, wire)
+    _wire(picture, 408 * px, top, wire)
     length, words = bar(scale)
-    picture.scale_bar(length, words, 500 * px - length / 2, low - 4 * px)
+    picture.scale_bar(length, words, 508 * px - length / 2, low - 4 * px)
     return picture
 
 
@@ -84,7 +84,7 @@ def seam_section(
     mouth = gap + 2 * flare
     scale = min(170 / thickness, 170 / max(mouth, 0.4 * thickness))
     px = 1 / scale
-    picture = Drawing(WIDE * px, (thickness * scale + 130) * px, "The seam cut across, to scale", told, scale)
+    picture = Drawing(WIDE * px, max(thickness * scale + 130, 190) * px, "The seam cut across, to scale", told, scale)
     cx, top = 238 * px, 54 * px
     reach = mouth / 2 + 40 * px
     low = top + thickness
@@ -106,10 +106,10 @@ def seam_section(
     if flare > 0:
         picture.dimension((cx - reach, top + depth), (cx - reach, top), mm(depth), away=16)
     x = cx + reach + 112 * px
-    note = [f"gap {mm(gap)}"] if gap else ["no gap"]
+    picture.text(x, top + 78 * px, f"gap {mm(gap)}" if gap else "no gap", "start")
     if flare > 0:
-        note.append(f"V {with_unit(number_text(math.degrees(angle), 3), 'degree')}")
-    picture.text(x, top + 78 * px, ", ".join(note), "start")
+        turn = with_unit(number_text(math.degrees(angle), 3), "degree")
+        picture.text(x, top + 104 * px, f"V {turn}", "start")
     _wire(picture, x, top, wire)
     length, words = bar(scale)
     picture.scale_bar(length, words, cx - length / 2, low + 26 * px)
