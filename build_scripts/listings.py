@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import re
+import sys
+from collections.abc import Iterable, Mapping
 from functools import lru_cache
 from pathlib import Path
 from typing import NamedTuple
@@ -14,6 +16,7 @@ from markdown.util import AtomicString
 from build_scripts import citations
 from build_scripts.errors import PageError, nearest
 from calculators.data import MARKS, Figure, sources
+from calculators.declare import Calculator, all_calculators
 from calculators.metals import Metal, metals
 from calculators.units import number_text
 
@@ -67,6 +70,39 @@ def page_list(pages: list[PageFile]) -> ElementTree.Element:
         ElementTree.SubElement(line, "a", {"href": f"/{one.path}"}).text = AtomicString(one.title)
         if one.description:
             ElementTree.SubElement(line, "p").text = AtomicString(one.description)
+    return listed
+
+
+def calculators_by_topic() -> dict[str, list[Calculator]]:
+    """Every calculator by title under its topic: what the docstring of its folder says up to the first colon."""
+    topics: dict[str, list[Calculator]] = {}
+    for one in sorted(all_calculators().values(), key=lambda calculator: calculator.title.lower()):
+        told = sys.modules[one.work.__module__.rpartition(".")[0]].__doc__ or ""
+        topics.setdefault(re.split(r"[:.\n]", told.strip())[0], []).append(one)
+    return dict(sorted(topics.items()))
+
+
+def pages_carrying(wanted: Iterable[Calculator], docs: Path) -> dict[str, PageFile]:
+    """The first page that carries each calculator, for those that have one."""
+    slugs = {one.slug for one in wanted}
+    carrying: dict[str, PageFile] = {}
+    for page in page_files(docs):
+        for slug in slugs.intersection(page.calculators):
+            carrying.setdefault(slug, page)
+    return carrying
+
+
+def calculator_list(listed_ones: Iterable[Calculator], pages: Mapping[str, PageFile]) -> ElementTree.Element:
+    """Large links to the calculators on their pages, or further down on this page."""
+    listed = ElementTree.Element("ul", {"class": "page-list"})
+    for one in listed_ones:
+        line = ElementTree.SubElement(listed, "li")
+        page = pages.get(one.slug)
+        address = f"/{page.path}#{one.slug}" if page else f"#{one.slug}"
+        ElementTree.SubElement(line, "a", {"href": address}).text = AtomicString(one.title)
+        ElementTree.SubElement(line, "p").text = AtomicString(one.purpose)
+        if page:
+            ElementTree.SubElement(line, "p", {"class": "quiet"}).text = AtomicString(f"On the page {page.title}")
     return listed
 
 

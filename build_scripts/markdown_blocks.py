@@ -19,7 +19,6 @@ from pymdownx.blocks import BlocksExtension, BlocksProcessor
 from build_scripts import citations, form, listings, ring_size_table
 from build_scripts.errors import PageError
 from build_scripts.page_block import PageBlock, PageState
-from calculators.declare import all_calculators
 
 REPO = Path(__file__).resolve().parent.parent
 _LEFTOVER = re.compile(r"^\s*/{3,}.*", re.MULTILINE)
@@ -167,28 +166,21 @@ class PagesBlock(PageBlock):
 
 
 class CalculatorsBlock(CalculatorBlock):
-    """``/// calculators``: every calculator with its purpose; those that no page carries stand here themselves."""
+    """``/// calculators``: every calculator by topic; those that no page carries stand below the lists themselves."""
 
     NAME, ARGUMENT, TAG = "calculators", False, "div"
 
     def fill(self, block: ElementTree.Element, text: str) -> None:
-        carried: dict[str, listings.PageFile] = {}
-        for page in listings.page_files(self.page.docs):
-            for slug in page.calculators:
-                carried.setdefault(slug, page)
-        listed = ElementTree.SubElement(block, "ul", {"class": "page-list"})
-        for slug, one in sorted(all_calculators().items(), key=lambda item: item[1].title.lower()):
-            line = ElementTree.SubElement(listed, "li")
-            page_found = carried.get(slug)
-            address = f"/{page_found.path}#{slug}" if page_found else f"#{slug}"
-            ElementTree.SubElement(line, "a", {"href": address}).text = AtomicString(one.title)
-            ElementTree.SubElement(line, "p").text = AtomicString(one.purpose)
-            if page_found:
-                ElementTree.SubElement(line, "p", {"class": "quiet"}).text = AtomicString(
-                    f"On the page {page_found.title}"
-                )
-            else:
-                self.put(ElementTree.SubElement(block, "form"), slug, {})
+        homeless: list[str] = []
+        for topic, members in listings.calculators_by_topic().items():
+            ElementTree.SubElement(block, "h2").text = topic
+            pages = listings.pages_carrying(members, self.page.docs)
+            block.append(listings.calculator_list(members, pages))
+            homeless += [one.slug for one in members if one.slug not in pages]
+        if homeless:
+            ElementTree.SubElement(block, "h2").text = "The others, ready to use"
+        for slug in homeless:
+            self.put(ElementTree.SubElement(block, "form"), slug, {})
 
 
 class CheckBlocks(Treeprocessor):
