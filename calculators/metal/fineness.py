@@ -17,7 +17,7 @@ _WITH = "With solder or fill in the piece"
     purpose="Karat in parts per thousand and back, the mark a law allows, and what added metal does to it.",
     fields=[
         Fineness(name="fineness", label="Fineness", example="14k", hint="Such as 14k, 585, 58.5 % or .585."),
-        Choice(name="metal", label="Metal", example="gold", options=METALS),
+        Choice(name="metal", label="Metal", example="gold", options=METALS, hint="The metal the mark is about."),
         Choice(name="law", label="Law", example="us", options=places(), hint="Where the piece is to be sold."),
         Mass(
             name="article_mass",

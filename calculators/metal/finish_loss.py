@@ -37,11 +37,15 @@ def _passes(key: str, example: str) -> Count:
         StockThickness(
             name="thickness", label="Thickness now", example="1.6 mm", low=0.05, high=30, hint="Before finishing."
         ),
-        Length(name="width", label="Width of the face", example="3 mm", low=0.1, high=500),
+        Length(
+            name="width", label="Width of the face", example="3 mm", low=0.1, high=500, hint="Across what you finish."
+        ),
         Length(
             name="length", label="Length of the face", example="60 mm", low=0.1, high=5000, hint="Around, for a ring."
         ),
-        Choice(name="faces", label="Finished on", example="one", options=_FACES),
+        Choice(
+            name="faces", label="Finished on", example="one", options=_FACES, hint="The passes count for each face."
+        ),
         MetalField(),
         _passes("file", "1"),
         _passes("emery", "2"),

@@ -3,55 +3,21 @@
 from __future__ import annotations
 
 from ..declare import Result, Working, calculator
-from ..fields import Choice, Length, Mass, MetalField, Price, StockThickness
+from ..fields import Choice, Mass, MetalField, Price
 from ..metals import Metal
 from ..units import Quantity, magnitude, quantity, quantity_text
-from .shapes import LONG, ROUND, SHAPES, THICK, WIDE, section, section_drawing
+from .shapes import SHAPES, section, section_drawing
+from .stock_fields import SIZES
 
 
 @calculator(
     title="Weight of stock",
     purpose="Weight and cost of wire, strip, sheet, tube, a disc or a bead; or the length for a weight.",
     fields=[
-        Choice(name="shape", label="Shape", example="round-wire", options=SHAPES),
-        StockThickness(
-            name="diameter",
-            label="Diameter",
-            example="1 mm",
-            low=0.05,
-            high=300,
-            hint="Outside, in mm or gauge.",
-            when=("shape", ROUND),
+        Choice(
+            name="shape", label="Shape", example="round-wire", options=SHAPES, hint="Its section, or the whole thing."
         ),
-        StockThickness(
-            name="side",
-            label="Side of the square",
-            example="1 mm",
-            low=0.05,
-            high=50,
-            hint="In mm or gauge.",
-            when=("shape", ("square-wire",)),
-        ),
-        Length(name="width", label="Width", example="3 mm", low=0.05, high=1000, hint="Across.", when=("shape", WIDE)),
-        StockThickness(
-            name="thickness",
-            label="Thickness",
-            example="1 mm",
-            low=0.02,
-            high=100,
-            hint="Of half-round, its height; in mm or gauge.",
-            when=("shape", THICK),
-        ),
-        StockThickness(name="wall", label="Tube wall", example="0.3 mm", low=0.02, high=50, when=("shape", ("tube",))),
-        Length(
-            name="length",
-            label="Length",
-            example="100 mm",
-            low=0.05,
-            high=100_000,
-            hint="How much of it you have or need.",
-            when=("shape", LONG),
-        ),
+        *SIZES,
         MetalField(),
         Mass(
             name="wanted_mass",
