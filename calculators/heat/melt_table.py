@@ -1,0 +1,118 @@
+"""The melt table: what the enthalpy solver found at the nodes of a grid of scaled pulses, and values between them.
+
+Axes: Fourier number Fo, β (the axis temperature a pulse would reach without melting, over that of melting), Stefan
+number Ste, liquid over solid conductivity κ, and plate thickness H in spot radii. Kept at each node:
+
+``hold``    how much of the overshoot β − 1 the melting itself eats: the front lies where the closed form without
+            melting gives 1 + hold·(β − 1)
+``reach``   (radius − 1)/√(Fo/(1 + Fo)), radius of the pool at the surface in spot radii
+``surface`` κ·(θ − 1)/(β − 1) of the surface at the end of the pulse
+``after``   how much deeper the pool still gets after the pulse, as a share
+
+The text file is written by ``build_scripts/heat_model/make_table.py``; its head records parameters and SHA-256.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from functools import lru_cache
+from importlib.resources import files
+from itertools import product
+from typing import NamedTuple
+
+QUANTITIES = ("hold", "reach", "surface", "after")
+DIGITS = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz!#$%&()*+,-./:;<=>?@[]^_`{|}~"
+BASE = len(DIGITS)
+LARGEST_BETA = 5.5
+
+
+class Node(NamedTuple):
+    """The kept quantities, at a node or between nodes."""
+
+    hold: float
+    reach: float
+    surface: float
+    after: float
+
+
+@dataclass(frozen=True)
+class MeltTable:
+    """Nodes of every axis (in the variable interpolated over) and the values, β running fastest."""
+
+    axes: tuple[tuple[float, ...], ...]  # ln Ste, ln κ, 1/H, ln Fo, √(β − 1)
+    values: tuple[Node, ...]
+
+    def at(self, fourier: float, beta: float, ste: float, kappa: float, thickness: float) -> Node:
+        """Interpolated values; outside the nodes the nearest edge counts (β must not exceed 5.5)."""
+        where = (math.log(ste), math.log(kappa), 1 / thickness, math.log(fourier), math.sqrt(max(beta - 1, 0.0)))
+        orders = (3, 3, 3, 4, 4)
+        parts = [_weights(axis, place, order) for axis, place, order in zip(self.axes, where, orders, strict=True)]
+        sums = [0.0, 0.0, 0.0, 0.0]
+        lengths = [len(axis) for axis in self.axes]
+        for (i, a), (j, b), (k, c), (m, d) in product(*parts[:4]):
+            row = ((i * lengths[1] + j) * lengths[2] + k) * lengths[3] + m
+            weight = a * b * c * d
+            for n, e in parts[4]:
+                node = self.values[row * lengths[4] + n]
+                share = weight * e
+                sums[0] += share * node[0]
+                sums[1] += share * node[1]
+                sums[2] += share * node[2]
+                sums[3] += share * node[3]
+        return Node(*sums)
+
+
+def _weights(axis: tuple[float, ...], place: float, order: int) -> list[tuple[int, float]]:
+    """Lagrange weights of the ``order`` nodes around ``place``; on a node that node alone."""
+    place = min(max(place, axis[0]), axis[-1])
+    above = next(i for i, node in enumerate(axis) if node >= place)
+    if math.isclose(axis[above], place, abs_tol=1e-12):
+        return [(above, 1.0)]
+    first = above - order // 2
+    if order == 3 and above - 1 > 0 and place - axis[above - 1] < axis[above] - place:
+        first = above - 2
+    first = min(max(first, 0), len(axis) - order)
+    chosen = range(first, first + order)
+    return [
+        (i, math.prod((place - axis[j]) / (axis[i] - axis[j]) for j in chosen if j != i))
+        for i in chosen
+    ]
+
+
+@lru_cache(maxsize=1)
+def melt_table() -> MeltTable:
+    """The table, read once."""
+    return read_table(files("calculators").joinpath("data/melt_table.txt").read_text(encoding="utf-8"))
+
+
+def read_table(text: str) -> MeltTable:
+    """The table from its text: lines ``# remark``, ``name number ...``, then rows of two-character numbers."""
+    head: dict[str, list[float]] = {}
+    values: list[Node] = []
+    worth = {character: place for place, character in enumerate(DIGITS)}
+    for line in text.splitlines():
+        if line.startswith("# "):
+            continue
+        if " " in line:
+            name, *numbers = line.split()
+            head[name] = [float(number) for number in numbers]
+            continue
+        whole = [worth[line[i]] * BASE + worth[line[i + 1]] for i in range(0, len(line), 2)]
+        for i in range(0, len(whole), len(QUANTITIES)):
+            values.append(
+                Node(
+                    *(
+                        head[name][0] + one * head[name][1]
+                        for name, one in zip(QUANTITIES, whole[i : i + len(QUANTITIES)], strict=True)
+                    )
+                )
+            )
+    axes = (
+        tuple(math.log(one) for one in head["ste"]),
+        tuple(math.log(one) for one in head["kappa"]),
+        tuple(1 / one for one in head["thickness"]),
+        tuple(math.log(one) for one in head["fourier"]),
+        tuple(math.sqrt(one - 1) for one in head["beta"]),
+    )
+    return MeltTable(axes, tuple(values))
