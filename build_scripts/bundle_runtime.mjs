@@ -10,7 +10,5 @@ const { loadPyodide } = await import(pathToFileURL(join(runtime, "pyodide.mjs"))
 const python = await loadPyodide({ env: { PYTHONHASHSEED: "0" } });
 python.FS.writeFile("/source.zip", readFileSync(source));
 python.runPython(readFileSync(compiler, "utf8"));
-python.runPython(
-  "from pathlib import Path\nPath('/made.zip').write_bytes(compiled(Path('/source.zip').read_bytes()))",
-);
+python.runPython("from pathlib import Path\nPath('/made.zip').write_bytes(compiled(Path('/source.zip').read_bytes()))");
 writeFileSync(made, python.FS.readFile("/made.zip"));

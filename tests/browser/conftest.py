@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import threading
 from collections.abc import Callable, Iterator
 from pathlib import Path
@@ -11,6 +12,7 @@ from playwright.sync_api import Browser, BrowserContext, Page, expect, sync_play
 
 from build_scripts import checks, serve
 from build_scripts.site import SITE
+from calculators.run import run_json
 
 FLAGS = [
     "--headless=new", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
@@ -23,8 +25,9 @@ PATIENCE = 60_000
 expect.set_options(timeout=PATIENCE)
 UPRIGHT, LYING = {"width": 800, "height": 1280}, {"width": 1280, "height": 800}
 
-# A question and its answer: one page, one calculator, and a change that gives another answer.
-RING_PAGE, RING_CALCULATOR = "jobs/ring-up/", "ring-resize"
+# Two pages, each with a calculator that the tests ask.
+RING_PAGE, RING = "jobs/ring-up/", "form[data-calculator=ring-resize] "
+BLANK_PAGE, BLANK = "jobs/half-shank/", "form[data-calculator=ring-blank] "
 
 
 class Server:
@@ -41,6 +44,21 @@ class Server:
     def stop(self) -> None:
         self._server.shutdown()
         self._server.server_close()
+
+
+def answer_by_cpython(page: Page, form: str) -> str:
+    """The words of the answer that this Python gives to what stands in a form now."""
+    fields = page.locator(f"{form}[data-field]").evaluate_all(
+        """boxes => Object.fromEntries(boxes.map(box => [box.dataset.field, box.querySelector("[name]").value]))"""
+    )
+    slug = page.locator(form).get_attribute("data-calculator")
+    answer = json.loads(run_json(json.dumps({"calculator": slug, "fields": fields})))
+    assert "errors" not in answer, answer
+    words = page.evaluate(
+        """html => { const box = document.createElement("div"); box.innerHTML = html; return box.textContent; }""",
+        answer["html"],
+    )
+    return str(words)
 
 
 @pytest.fixture(scope="session")

@@ -9,7 +9,7 @@ from playwright.sync_api import BrowserContext, Page, expect
 
 from build_scripts.bootstrap import NODE_MODULES
 
-from .conftest import RING_CALCULATOR, RING_PAGE, Server
+from .conftest import RING, RING_PAGE, Server
 
 AXE = NODE_MODULES / "axe-core/axe.min.js"
 
@@ -35,6 +35,6 @@ def test_nothing_serious(open_tablet: Callable[..., BrowserContext], server: Ser
 
 def test_nothing_serious_while_errors_stand(tablet: Page, server: Server) -> None:
     tablet.goto(server.url(RING_PAGE))
-    tablet.fill(f"form[data-calculator={RING_CALCULATOR}] [name=width]", "")
-    expect(tablet.locator("[data-field=width] .field-error")).to_be_visible()
+    tablet.fill(f"{RING}[name=width]", "")
+    expect(tablet.locator(f"{RING}[data-field=width] .field-error")).to_be_visible()
     assert serious_findings(tablet) == []

@@ -1,18 +1,12 @@
 // The two switches of the bench: large controls for gloves, and a screen that stays on. Both are remembered here.
 
-/**
- * @param {string} name
- * @param {(on: boolean) => string | Promise<string>} apply does it and returns the state to show
- */
+import { store, stored } from "./small-parts.js";
+
+/** @param {string} name @param {(on: boolean) => string | Promise<string>} apply does it and returns the state to show */
 function bindSwitch(name, apply) {
   const buttons = document.querySelectorAll(`[data-switch="${name}"]`);
   const slot = `switch ${name}`;
-  let on = false;
-  try {
-    on = localStorage.getItem(slot) === "on";
-  } catch {
-    // No storage in this browser: the switch works until the page is left.
-  }
+  let on = stored("localStorage", slot) === "on";
   const set = async () => {
     const state = await apply(on);
     for (const button of buttons) {
@@ -23,11 +17,7 @@ function bindSwitch(name, apply) {
   for (const button of buttons) {
     button.addEventListener("click", () => {
       on = button.getAttribute("aria-pressed") !== "true";
-      try {
-        localStorage.setItem(slot, on ? "on" : "off");
-      } catch {
-        // as above
-      }
+      store("localStorage", slot, on ? "on" : "");
       set();
     });
   }
@@ -45,11 +35,13 @@ let lock;
 const setAwake = bindSwitch("awake", async (on) => {
   if (!on) {
     await lock?.release();
-    lock = undefined;
     return "off";
   }
   try {
-    if (!lock || lock.released) lock = await navigator.wakeLock.request("screen");
+    if (!lock || lock.released) {
+      lock = await navigator.wakeLock.request("screen");
+      lock.addEventListener("release", () => setAwake()); // the browser took it: show that, or get it back
+    }
     return "on";
   } catch {
     return document.hidden ? "off" : "not possible here"; // no HTTPS, a low battery, or a browser without it

@@ -4,44 +4,39 @@
 import { FormField } from "./form-field.js";
 import { ask, isReady, start } from "./python-runtime.js";
 import { fromAddress, linkTo, recall, remember } from "./saved-inputs.js";
+import { button } from "./small-parts.js";
 
 const AFTER_TYPING = 150; // ms until Python is asked
 const BEFORE_ERRORS = 700; // ms of quiet before a half-typed field is called wrong
 const BEFORE_SPEAKING = 1200; // ms of quiet before a new answer is announced
 
 class CalculatorForm {
-  /**
-   * @param {HTMLFormElement} form
-   * @param {number} index place on the page
-   */
+  /** @param {HTMLFormElement} form @param {number} index place on the page */
   constructor(form, index) {
-    this.form = form;
     this.slug = form.dataset.calculator ?? "";
     this.key = `${this.slug} ${index}`;
     const card = form.closest(".calculator-card") ?? form;
     this.panel = /** @type {HTMLElement} */ (card.querySelector("[data-answer]"));
     this.status = /** @type {HTMLElement} */ (card.querySelector("[data-status]"));
-    this.fields = [...form.querySelectorAll("[data-field]")].map(
-      (box) => new FormField(/** @type {any} */ (box)),
-    );
-    this.example = this.panel.innerHTML;
+    this.fields = [...form.querySelectorAll("[data-field]")].map((box) => new FormField(/** @type {any} */ (box)));
+    this.example = this.shown = this.panel.innerHTML;
+    this.greeting = this.status.textContent;
     this.lastTyped = 0;
+    this.round = 0; // only the answer to the newest question is shown
     /** @type {Record<string, ReturnType<typeof setTimeout>>} */
     this.timers = {};
 
-    form.autocomplete = "off"; // the tab's own memory restores; a browser's guess would fight it
     // The status line speaks, once and briefly; a live panel would read out every replaced answer whole.
     this.panel.setAttribute("aria-live", "off");
     form.addEventListener("input", () => this.typed());
     form.addEventListener("change", () => this.typed(true));
-    form.addEventListener("submit", (event) => {
-      event.preventDefault();
-      this.typed(true);
-    });
+    form.addEventListener("submit", (event) => event.preventDefault());
     card.addEventListener("click", (event) => this.clicked(/** @type {Element} */ (event.target)));
     for (const touch of ["focusin", "pointerdown"]) card.addEventListener(touch, start, { once: true });
     window.addEventListener("hashchange", () => this.fill(fromAddress(this.slug)));
-    this.fill(fromAddress(this.slug) ?? recall(this.key));
+    const sent = fromAddress(this.slug);
+    this.fill(sent ?? recall(this.key));
+    if (sent && window.scrollY === 0) form.scrollIntoView();
   }
 
   /** Every field's text. */
@@ -54,10 +49,7 @@ class CalculatorForm {
     return Object.fromEntries(this.fields.filter((f) => f.text !== f.preset).map((f) => [f.name, f.text]));
   }
 
-  /**
-   * Put inputs in; fields they do not name get the preset.
-   * @param {Record<string, string> | undefined} changed
-   */
+  /** Put inputs in; fields they do not name get the preset. @param {Record<string, string> | undefined} changed */
   fill(changed) {
     if (!changed) return;
     for (const field of this.fields) field.text = changed[field.name] ?? field.preset;
@@ -70,31 +62,23 @@ class CalculatorForm {
     this.lastTyped = finished ? 0 : Date.now();
     for (const field of this.fields) field.toggleOther();
     remember(this.key, this.changed);
-    this.later("errors", 0, () => {}); // errors not shown yet belong to older text
-    this.later("speak", 0, () => {});
+    this.drop("errors", "speak"); // what was not said yet belongs to older text
     this.later("ask", finished ? 0 : AFTER_TYPING, () => this.question());
   }
 
   async question() {
-    this.later("old", isReady() ? 400 : 0, () =>
-      this.markOld("Working it out. The answer shown is still the old one."),
-    );
+    const round = ++this.round;
+    this.later("old", isReady() ? 400 : 0, () => this.markOld("Working it out. This is still the old answer."));
     try {
       const answer = await ask(this.key, this.slug, this.texts);
-      if (!answer) return; // a newer question is on its way
-      this.later("old", 0, () => {});
+      if (!answer || round !== this.round) return;
+      this.drop("old");
       if (answer.errors) this.refuse(answer.errors);
       else this.show(answer);
     } catch {
-      this.later("old", 0, () => {});
-      this.markOld(
-        "The calculator could not start on this device. The answer shown does not follow your numbers. ",
-      );
-      const again = document.createElement("button");
-      again.type = "button";
-      again.textContent = "Try again";
-      again.addEventListener("click", () => this.question());
-      this.status.append(again);
+      if (round !== this.round) return;
+      this.markOld("The calculator could not start on this device. The answer shown does not follow your numbers. ");
+      this.status.append(button("Try again", () => this.question()));
     }
   }
 
@@ -104,25 +88,25 @@ class CalculatorForm {
       field.showError(undefined);
       field.box.hidden = !(field.name in (answer.inputs ?? {})); // some fields count only with some choices
     }
-    const state = new Map();
-    for (const part of this.panel.querySelectorAll("details")) {
-      state.set(part.querySelector("summary")?.textContent, part.open);
-    }
-    this.panel.innerHTML = answer.html ?? "";
-    for (const part of this.panel.querySelectorAll("details")) {
-      part.open = state.get(part.querySelector("summary")?.textContent) ?? part.open;
-    }
+    if (answer.html !== this.shown || "stale" in this.panel.dataset) this.status.textContent = "";
+    if (answer.html !== this.shown) this.replaceAnswer(answer.html ?? "");
     delete this.panel.dataset.stale;
-    this.status.textContent = "";
     if (Object.keys(this.changed).length || fromAddress(this.slug)) {
       history.replaceState(history.state, "", linkTo(this.slug, this.changed));
     }
     this.later("speak", BEFORE_SPEAKING, () => {
-      const [label, number] = [".result-label", ".number"].map(
-        (part) => this.panel.querySelector(part)?.textContent,
-      );
+      const [label, number] = [".result-label", ".number"].map((part) => this.panel.querySelector(part)?.textContent);
       this.status.textContent = `Up to date. ${label ?? ""}: ${number ?? ""}`;
     });
+  }
+
+  /** Put another answer in; parts the person closed stay closed. @param {string} html */
+  replaceAnswer(html) {
+    const words = (/** @type {Element} */ part) => part.querySelector("summary")?.textContent;
+    const open = new Map([...this.panel.querySelectorAll("details")].map((part) => [words(part), part.open]));
+    this.panel.innerHTML = html;
+    for (const part of this.panel.querySelectorAll("details")) part.open = open.get(words(part)) ?? part.open;
+    this.shown = html;
   }
 
   /** @param {Record<string, string>} errors */
@@ -138,6 +122,7 @@ class CalculatorForm {
 
   /** @param {string} sentence */
   markOld(sentence) {
+    this.drop("old");
     this.panel.dataset.stale = "";
     this.status.textContent = sentence;
   }
@@ -149,16 +134,16 @@ class CalculatorForm {
     else if (target.closest("[data-copy-link]")) this.copyLink();
   }
 
+  /** Back to the page's own example and its answer, which needs no Python. */
   reset() {
-    for (const timer of Object.values(this.timers)) clearTimeout(timer);
-    for (const field of this.fields) {
-      field.text = field.preset;
-      field.showError(undefined);
-    }
+    this.round += 1; // whatever is still on its way comes too late
+    this.drop(...Object.keys(this.timers));
+    for (const field of this.fields) field.reset();
     remember(this.key, {});
     if (fromAddress(this.slug)) history.replaceState(history.state, "", location.pathname + location.search);
-    this.question(); // also overtakes a question still on its way
-    this.panel.innerHTML = this.example;
+    this.replaceAnswer(this.example);
+    delete this.panel.dataset.stale;
+    this.status.textContent = this.greeting;
   }
 
   async copyLink() {
@@ -171,25 +156,22 @@ class CalculatorForm {
     }
   }
 
-  /**
-   * Do something after a while, unless the same thing is put off again before.
-   * @param {string} what
-   * @param {number} wait ms
-   * @param {() => void} action
-   */
-  later(what, wait, action) {
-    clearTimeout(this.timers[what]);
-    if (wait) this.timers[what] = setTimeout(action, wait);
+  /** Do something after a while, unless it is put off again. @param {string} what @param {number} ms @param {() => void} action */
+  later(what, ms, action) {
+    this.drop(what);
+    if (ms) this.timers[what] = setTimeout(action, ms);
     else action();
+  }
+
+  /** @param {...string} whats */
+  drop(...whats) {
+    for (const what of whats) clearTimeout(this.timers[what]);
   }
 }
 
-const nearScreen = new IntersectionObserver((seen) => seen.some((one) => one.isIntersecting) && start(), {
-  rootMargin: "600px",
+const nearly = { rootMargin: "600px" };
+const nearScreen = new IntersectionObserver((seen) => seen.some((one) => one.isIntersecting) && start(), nearly);
+/** @type {NodeListOf<HTMLFormElement>} */ (document.querySelectorAll("form.calculator")).forEach((form, index) => {
+  new CalculatorForm(form, index);
+  nearScreen.observe(form);
 });
-/** @type {NodeListOf<HTMLFormElement>} */ (document.querySelectorAll("form.calculator")).forEach(
-  (form, index) => {
-    new CalculatorForm(form, index);
-    nearScreen.observe(form);
-  },
-);

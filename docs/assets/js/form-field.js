@@ -11,6 +11,7 @@ export class FormField {
     this.other = /** @type {HTMLInputElement | null} */ (
       this.control.dataset.other ? document.getElementById(this.control.dataset.other) : null
     );
+    this.hiddenAtFirst = box.hidden;
     this.error = /** @type {HTMLElement} */ (box.querySelector(".field-error"));
     this.toggleOther();
   }
@@ -21,10 +22,7 @@ export class FormField {
   }
 
   set text(text) {
-    if (
-      this.control instanceof HTMLSelectElement &&
-      ![...this.control.options].some((o) => o.value === text)
-    ) {
+    if (this.control instanceof HTMLSelectElement && ![...this.control.options].some((o) => o.value === text)) {
       if (!this.other) return; // a link from an edition with other choices
       this.control.value = "other";
       this.other.value = text;
@@ -32,6 +30,13 @@ export class FormField {
       this.control.value = text;
     }
     this.toggleOther();
+  }
+
+  /** Back to the page's preset. */
+  reset() {
+    this.text = this.preset;
+    this.showError(undefined);
+    this.box.hidden = this.hiddenAtFirst;
   }
 
   /** Show the box for a text of one's own only while "other" is chosen. */
@@ -43,22 +48,12 @@ export class FormField {
 
   /** @param {string | undefined} sentence */
   showError(sentence) {
-    const shown = sentence ?? "";
-    if (this.error.textContent !== shown) this.error.textContent = shown;
+    if (this.error.textContent !== (sentence ?? "")) this.error.textContent = sentence ?? "";
     this.error.hidden = !sentence;
     const typedIn = this.other && this.control.value === "other" ? this.other : this.control;
     for (const control of [this.control, this.other]) {
-      if (!control) continue;
-      const described = new Set((control.getAttribute("aria-describedby") ?? "").split(" ").filter(Boolean));
-      if (sentence && control === typedIn) {
-        control.setAttribute("aria-invalid", "true");
-        described.add(this.error.id);
-      } else {
-        control.removeAttribute("aria-invalid");
-        described.delete(this.error.id);
-      }
-      if (described.size) control.setAttribute("aria-describedby", [...described].join(" "));
-      else control.removeAttribute("aria-describedby");
+      if (sentence && control === typedIn) control.setAttribute("aria-invalid", "true");
+      else control?.removeAttribute("aria-invalid");
     }
     if (!sentence) return;
     this.box.hidden = false;

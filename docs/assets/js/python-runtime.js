@@ -1,25 +1,20 @@
 // The page's side of Python: one worker, watched. A worker that dies or falls silent is replaced and asked again;
-// after two failures in a row the question is given up with RuntimeStopped.
+// after two failures in a row the question is given up.
 
 /**
- * @typedef {{calculator: string, html?: string, inputs?: Record<string, string>, errors?: Record<string, string>}} Answer
- * @typedef {{key: string, id: number, request: string,
- *   resolve: (answer: Answer | undefined) => void, reject: (reason: Error) => void}} Question
+ * @typedef {{html?: string, inputs?: Record<string, string>, errors?: Record<string, string>}} Answer
+ * @typedef {{key: string, request: string, resolve(answer?: Answer): void, reject(reason: Error): void}} Question
  */
 
-/** Longest silence in milliseconds before a worker counts as dead. Tests shorten it. */
+// Longest silence in milliseconds before a worker counts as dead. Tests shorten it.
 const limits = { boot: 30_000, answer: 15_000, .../** @type {any} */ (globalThis).pythonLimits };
 const FAILURES_ALLOWED = 2;
-
-export class RuntimeStopped extends Error {}
 
 /** @type {Worker | undefined} */
 let worker;
 let ready = false;
 let failures = 0;
-let newestId = 0;
-/** @type {ReturnType<typeof setTimeout> | undefined} */
-let watchdog;
+let watchdog = 0;
 /** @type {Question | undefined} */
 let asked;
 /** Newest question of each form that is not sent yet. @type {Map<string, Question>} */
@@ -31,64 +26,57 @@ export const isReady = () => ready;
 /** Start Python unless it runs already. */
 export function start() {
   if (worker) return;
-  worker = new Worker(new URL("python-worker.js", import.meta.url), { type: "module" });
-  worker.addEventListener("message", ({ data }) => heard(data));
-  worker.addEventListener("error", (event) => failed(event.message));
-  worker.addEventListener("messageerror", () => failed("unreadable message"));
+  const started = new Worker(new URL("python-worker.js", import.meta.url), { type: "module" });
+  started.onmessage = ({ data }) => started === worker && heard(data);
+  started.onerror = (event) => started === worker && failed(event.message);
+  worker = started;
   watch(limits.boot);
 }
 
 /**
- * Ask a calculator. A newer question with the same key replaces an older one, which then resolves to undefined.
- * @param {string} key one per form
- * @param {string} calculator
- * @param {Record<string, string>} fields
- * @returns {Promise<Answer | undefined>} rejects with RuntimeStopped when Python cannot be had
+ * Ask a calculator. A newer question with the same key (one per form) replaces an older one, which then resolves
+ * to undefined. Rejects when Python cannot be had.
+ * @param {string} key @param {string} calculator @param {Record<string, string>} fields
+ * @returns {Promise<Answer | undefined>}
  */
 export function ask(key, calculator, fields) {
   return new Promise((resolve, reject) => {
-    waiting.get(key)?.resolve(undefined);
-    const request = JSON.stringify({ calculator, fields });
-    waiting.set(key, { key, id: ++newestId, request, resolve, reject });
+    waiting.get(key)?.resolve();
+    waiting.set(key, { key, request: JSON.stringify({ calculator, fields }), resolve, reject });
     start();
     sendNext();
   });
 }
 
 function sendNext() {
-  if (!ready || asked) return;
   const [question] = waiting.values();
-  if (!question) return;
+  if (!ready || asked || !question) return;
   waiting.delete(question.key);
   asked = question;
-  worker?.postMessage({ id: question.id, request: question.request });
+  worker?.postMessage(question.request);
   watch(limits.answer);
 }
 
-/** @param {{kind: string, id?: number, answer?: string, reason?: string}} message */
-function heard(message) {
-  if (message.kind === "failed") {
-    failed(message.reason ?? "");
-  } else if (message.kind === "alive") {
-    if (!ready) watch(limits.boot);
-  } else if (message.kind === "ready") {
-    clearTimeout(watchdog);
+/** @param {{kind: string, answer: string, reason: string}} message */
+function heard({ kind, answer, reason }) {
+  if (kind === "failed") return failed(reason);
+  if (kind === "alive") return ready || watch(limits.boot);
+  clearTimeout(watchdog);
+  if (kind === "ready") {
     ready = true;
-    sendNext();
-  } else if (asked && message.id === asked.id) {
-    clearTimeout(watchdog);
+  } else if (asked) {
     failures = 0;
-    // A newer question of the same form is on its way: this answer is already old.
-    asked.resolve(waiting.has(asked.key) ? undefined : JSON.parse(message.answer ?? "{}"));
+    // Where a newer question of the same form is on its way, this answer is already old.
+    asked.resolve(waiting.has(asked.key) ? undefined : JSON.parse(answer));
     asked = undefined;
-    sendNext();
   }
+  sendNext();
 }
 
 /** @param {number} limit */
 function watch(limit) {
   clearTimeout(watchdog);
-  watchdog = setTimeout(() => failed("silent for too long"), limit);
+  watchdog = window.setTimeout(failed, limit, "silent for too long");
 }
 
 /** @param {string} reason */
@@ -98,16 +86,11 @@ function failed(reason) {
   worker = undefined;
   ready = false;
   failures += 1;
-  if (asked) {
-    if (waiting.has(asked.key)) asked.resolve(undefined);
-    else waiting.set(asked.key, asked);
-    asked = undefined;
-  }
-  if (failures < FAILURES_ALLOWED) {
-    start();
-    return;
-  }
+  if (asked && waiting.has(asked.key)) asked.resolve();
+  else if (asked) waiting.set(asked.key, asked);
+  asked = undefined;
+  if (failures < FAILURES_ALLOWED) return start();
   failures = 0;
-  for (const question of waiting.values()) question.reject(new RuntimeStopped(reason));
+  for (const question of waiting.values()) question.reject(new Error(reason));
   waiting.clear();
 }
