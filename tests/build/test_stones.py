@@ -29,7 +29,13 @@ def how_known(table: dict[str, Any]) -> str:
 @pytest.mark.parametrize("row", LIMITS, ids=lambda row: row["key"])
 def test_a_limit_stands_on_the_page_as_in_the_data(row: dict[str, Any]) -> None:
     limit = magnitude(figure(row["limit"]).value, "degC")
-    assert (row["name"], row["behavior"], how_known(row), f"{limit:.0f} °C", how_known(row["limit"])) in ROWS
+    assert (
+        row["name"],
+        row["behavior"],
+        how_known(row),
+        f"{limit:.0f}\N{NO-BREAK SPACE}°C",
+        how_known(row["limit"]),
+    ) in ROWS
 
 
 @pytest.mark.parametrize("row", TORCH, ids=lambda row: row["key"])
