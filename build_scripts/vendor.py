@@ -70,6 +70,7 @@ def copy_into(site: Path) -> None:
     (runtime / "pyodide-lock.json").write_text(json.dumps({"info": lock["info"], "packages": {}}), encoding="utf-8")
     for name, archive in python_bundle().items():
         shutil.copyfile(archive, runtime / name)
+    (runtime / "LICENSES.txt").write_text(_runtime_licenses(), encoding="utf-8")
 
     workbox = site / "vendor/workbox"
     workbox.mkdir()
@@ -87,14 +88,31 @@ def copy_into(site: Path) -> None:
         shutil.copyfile(NODE_MODULES / package / "LICENSE", folder / "LICENSE.txt")
 
 
+def _runtime_licenses() -> str:
+    """The license texts of the packages on the page, and where the runtime and its license are found."""
+    about = json.loads((PYODIDE / "package.json").read_text(encoding="utf-8"))
+    parts = [
+        f"Runtime: {about['name']} {about['version']}, {about['license']}, {about['repository']['url']}",
+        "It holds CPython with its standard library, Python Software Foundation License Version 2.",
+    ]
+    for package in PAGE_PACKAGES:
+        parts.append(f"\n{'=' * 72}\n{package} {importlib.metadata.version(package)}\n")
+        files = importlib.metadata.files(package) or ()
+        texts = [Path(str(file.locate())) for file in files if file.name.upper().startswith(("LICENSE", "COPYING"))]
+        if not texts:
+            raise VendorError(f"{package} brings no license text.")
+        parts += [text.read_text(encoding="utf-8") for text in texts]
+    return "\n".join(parts)
+
+
 def python_bundle() -> dict[str, Path]:
     """The two archives of compiled Python the page loads, by the name they have there. Raises VendorError."""
     app = {**_package_sources(PAGE_PACKAGES), **_calculator_sources()}
-    _check_imports(app)
+    check_imports(app)
     return {"stdlib.zip": _compiled(_stdlib_sources()), "app.zip": _compiled(app)}
 
 
-def _check_imports(app: Mapping[str, bytes]) -> None:
+def check_imports(app: Mapping[str, bytes]) -> None:
     """Refuse an app that imports, anywhere in it, a part of the standard library that stays behind."""
     for name, source in app.items():
         if not name.endswith(".py"):
