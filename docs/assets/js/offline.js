@@ -6,10 +6,9 @@ const box = document.querySelector("[data-offline-status]");
 const HOUR = 3_600_000;
 let next = 0; // the timer of the next look
 
-/** @param {string} sentence */
-function say(sentence) {
+const say = (/** @type {string} */ sentence) => {
   if (box && box.textContent !== sentence) box.textContent = sentence;
-}
+};
 
 /** @param {() => void} load */
 function offerEdition(load) {

@@ -73,11 +73,10 @@ function heard({ kind, answer, reason }) {
   sendNext();
 }
 
-/** @param {number} limit */
-function watch(limit) {
+const watch = (/** @type {number} */ limit) => {
   clearTimeout(watchdog);
   watchdog = window.setTimeout(failed, limit, "silent for too long");
-}
+};
 
 /** @param {string} reason */
 function failed(reason) {
