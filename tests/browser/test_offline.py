@@ -49,6 +49,28 @@ def test_ready_offline_is_true(open_tablet: Callable[..., BrowserContext], serve
     expect(page.locator(f"{BLANK}[data-answer]")).to_have_text(answer_by_cpython(page, BLANK))
 
 
+def test_a_file_that_the_browser_dropped_is_fetched_again(
+    open_tablet: Callable[..., BrowserContext], server: Server
+) -> None:
+    page = open_tablet(offline_parts=True).new_page()
+    page.goto(server.url(RING_PAGE))
+    expect(page.locator(STATUS).first).to_have_text("Ready offline")
+    dropped = page.evaluate(
+        """async () => {
+             const store = await caches.open((await caches.keys()).find((name) => name.includes("precache")));
+             const file = (await store.keys()).find((request) => request.url.includes("app.zip"));
+             return store.delete(file);
+           }"""
+    )
+    assert dropped
+    held, listed = held_and_listed(page)
+    assert held == listed - 1
+    page.reload()
+    expect(page.locator(STATUS).first).to_have_text("Ready offline")
+    held, listed = held_and_listed(page)
+    assert held == listed
+
+
 def test_a_newer_edition_is_offered_and_not_forced(
     open_tablet: Callable[..., BrowserContext], built_site: Path, tmp_path: Path
 ) -> None:
