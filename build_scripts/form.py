@@ -180,7 +180,8 @@ def _select(one: Field, chosen: str, options: str, box_id: str, described: str, 
 
 
 def _options(one: Choice, chosen: str) -> str:
-    return "".join(_option(value, words, value == chosen) for value, words in one.options)
+    none = "" if one.required else _option("", "Not chosen", not chosen)
+    return none + "".join(_option(value, words, value == chosen) for value, words in one.options)
 
 
 def _option(value: str, words: str, chosen: bool) -> str:

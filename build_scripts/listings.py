@@ -25,12 +25,13 @@ _CALCULATOR = re.compile(r"^[ ]*/{3,}[ ]*calculator[ ]*\|[ ]*([\w-]+)[ ]*$", re.
 
 
 class PageFile(NamedTuple):
-    """What a listing needs to know of a page: its path below ``docs``, title, one-line description, calculators."""
+    """What a listing needs to know of a page; ``path`` is below ``docs``, ``picture`` the slug of a drawing."""
 
     path: str
     title: str
     description: str
     calculators: tuple[str, ...]
+    picture: str = ""
 
 
 @lru_cache(maxsize=4)
@@ -45,9 +46,8 @@ def _page_file(file: Path, docs: Path) -> PageFile:
     told = (yaml.safe_load(front.group(1)) if front else None) or {}
     heading = re.search(r"^# (.+)$", text, re.MULTILINE)
     title = str(told.get("title") or (heading.group(1) if heading else file.stem.replace("-", " ").capitalize()))
-    return PageFile(
-        file.relative_to(docs).as_posix(), title, str(told.get("description", "")), tuple(_CALCULATOR.findall(text))
-    )
+    description, picture = (str(told.get(name, "")) for name in ("description", "picture"))
+    return PageFile(file.relative_to(docs).as_posix(), title, description, tuple(_CALCULATOR.findall(text)), picture)
 
 
 def in_folder(folder: str, docs: Path) -> list[PageFile]:

@@ -40,7 +40,7 @@ class CalculatorBlock(PageBlock):
         self.page.shown.add(slug)
         attributes = {"class": "calculator", "data-calculator": slug, "id": form_id, "autocomplete": "off"}
         block.attrib.update({**attributes, "aria-labelledby": f"{form_id}-title"})
-        block.text = AtomicString(self.store(filled.html))
+        self.store_linked(block, filled.html)
 
 
 class StripBlock(PageBlock):
@@ -165,6 +165,19 @@ class PagesBlock(PageBlock):
         block.append(listings.page_list(listings.in_folder(self.argument, self.page.docs)))
 
 
+class PicturesBlock(PageBlock):
+    """``/// pictures | faults``: the pages of a folder by the drawing that each names as its ``picture``."""
+
+    NAME, ARGUMENT, RAW, TAG = "pictures", True, True, "ul"
+
+    def fill(self, block: ElementTree.Element, text: str) -> None:
+        for one in listings.in_folder(self.argument, self.page.docs):
+            link = ElementTree.SubElement(ElementTree.SubElement(block, "li"), "a", {"href": f"/{one.path}"})
+            if one.picture:
+                self.put_drawing(ElementTree.SubElement(link, "span", {"aria-hidden": "true"}), one.picture)
+            ElementTree.SubElement(link, "b").text = AtomicString(one.title)
+
+
 class CalculatorsBlock(CalculatorBlock):
     """``/// calculators``: every calculator by topic; those that no page carries stand below the lists themselves."""
 
@@ -214,6 +227,7 @@ BLOCKS: tuple[type[PageBlock], ...] = (
     GlanceBlock,
     MetalTableBlock,
     PagesBlock,
+    PicturesBlock,
     QuestionBlock,
     RingSizeTableBlock,
     SourcesListBlock,

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, field
+from html import unescape
 from pathlib import Path
 from typing import ClassVar
 from xml.etree import ElementTree
@@ -14,6 +15,7 @@ from pymdownx.blocks.block import Block
 from build_scripts import drawings
 
 HEADINGS = ("h1", "h2", "h3", "h4", "h5", "h6")
+_PAGE_LINK = re.compile(r'<a data-page="([^"]*)">([^<]*)</a>')  # as calculators.show writes them
 _ID = re.compile(r'(\bid="|\baria-labelledby="|url\(#)([^")]*)')
 
 
@@ -80,6 +82,14 @@ class PageBlock(Block):
                 lambda found: found[1] + " ".join(changed.get(word, word) for word in found[2].split(" ")), html
             )
         return str(self.md.htmlStash.store(html))
+
+    def store_linked(self, element: ElementTree.Element, html: str) -> None:
+        """Finished HTML as the content of ``element``; its links to pages become real ones, which the build checks."""
+        first, *rest = _PAGE_LINK.split(html)
+        element.text = AtomicString(self.store(first))
+        for page, words, after in zip(rest[::3], rest[1::3], rest[2::3], strict=True):
+            link = ElementTree.SubElement(element, "a", {"href": f"/{page}.md", "data-page": page})
+            link.text, link.tail = AtomicString(unescape(words)), AtomicString(self.store(after))
 
     def put_drawing(self, figure: ElementTree.Element, slug: str) -> None:
         """Put a drawing of the registry into a figure."""

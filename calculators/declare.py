@@ -94,6 +94,10 @@ class Working:
         self.steps.append(Step(words, how, "", quantity_text(value, unit)))
         return value
 
+    def weigh(self, reason: str, because: str, given: str) -> None:
+        """Write down a rule of the data that spoke: its reason, what made it speak, what it gave to whom."""
+        self.steps.append(Step(reason, because, "", given))
+
     def figure(self, words: str, known: Figure) -> Quantity:
         """Use a figure from the data: its source and mark go into the working and the list of sources."""
         origin = MARKS[known.mark]

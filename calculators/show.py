@@ -35,6 +35,16 @@ def value_text(value: Value) -> str:
     return shown
 
 
+def _shown(value: Value) -> str:
+    """The text of a result; as a link where it leads to a page (``page="joints/butt"``).
+
+    The link has no address yet: the build and the page's script each know how deep their page lies and set it.
+    """
+    text = escape(value_text(value))
+    page = value.extra.get("page", "")
+    return f'<a data-page="{escape(page)}">{text}</a>' if page else text
+
+
 def _also(value: Value) -> str:
     if isinstance(value.value, str):
         return ""
@@ -54,7 +64,7 @@ def _headline(value: Value, verdict: str) -> str:
     also = " · ".join(escape(text) for text in (_also(value), value.note) if text)
     return (
         f'<div class="headline"><p class="result-label">{escape(value.result.label)}</p>'
-        f'<p class="number" data-result="{value.result.name}">{escape(value_text(value))}</p>'
+        f'<p class="number" data-result="{value.result.name}">{_shown(value)}</p>'
         + (f'<p class="also">{also}</p>' if also else "")
         + (f'<p class="verdict">{escape(verdict)}</p>' if verdict else "")
         + "</div>"
@@ -74,11 +84,16 @@ def _cautions(working: Working) -> str:
     return f'<ul class="cautions" aria-label="Cautions">{items}</ul>'
 
 
+def _long(value: Value) -> str:
+    """Sentences read better under their label than beside it."""
+    return ' class="words"' if len(value_text(value)) + len(value.note) > 48 else ""
+
+
 def _others(values: list[Value]) -> str:
     if not values:
         return ""
     rows = "".join(
-        f'<div><dt>{escape(one.result.label)}</dt><dd data-result="{one.result.name}"><b>{escape(value_text(one))}</b>'
+        f'<div{_long(one)}><dt>{escape(one.result.label)}</dt><dd data-result="{one.result.name}"><b>{_shown(one)}</b>'
         + "".join(f" <small>{escape(text)}</small>" for text in (_also(one), one.note) if text)
         + "</dd></div>"
         for one in values

@@ -286,7 +286,7 @@ def test_a_list_of_pages_names_the_folder_s_pages_but_not_itself(docs: Path) -> 
 def test_the_list_of_calculators_links_to_a_page_or_carries_the_form_itself(docs: Path) -> None:
     html = render("/// calculators\n///", docs)
     page = Elements(html)
-    links = {str(one["href"]) for one in page.named("a")}
+    links = {str(one["href"]) for one in page.named("a") if "data-page" not in one}
     forms = {str(one["id"]) for one in page.named("form")}
     assert "/jobs/down.md#ring-resize" in links
     assert "ring-resize" not in forms
@@ -313,3 +313,19 @@ def test_the_ring_size_table_stands_on_the_page_as_it_is_made() -> None:
 def test_a_form_s_title_stands_one_level_below_the_heading_before_it(before: str, level: int) -> None:
     html = render(f"{before}\n/// calculator | ring-resize\n///\n")
     assert f'<h{level} class="calculator-title" id="ring-resize-title">' in html
+
+
+def test_an_answer_leads_to_its_page_by_a_link_that_the_build_checks(docs: Path) -> None:
+    page = Elements(render("/// calculator | choose-joint\npart = shank\nload = flex\n///", docs))
+    links = [(one["data-page"], one["href"]) for one in page.named("a") if "data-page" in one]
+    assert links[0] == ("joints/butt", "/joints/butt.md")
+    assert len(links) == 2
+
+
+def test_pictures_of_a_folder_lead_to_their_pages(tmp_path: Path) -> None:
+    (tmp_path / "faults").mkdir()
+    text = '---\ntitle: "Holes & dots"\npicture: fault-pinholes\n---\n# Holes\n'
+    (tmp_path / "faults" / "holes.md").write_text(text, encoding="utf-8")
+    html = render("/// pictures | faults\n///", tmp_path)
+    assert '<a href="/faults/holes.md"><span aria-hidden="true"><svg' in html
+    assert "<b>Holes &amp; dots</b>" in html

@@ -105,6 +105,9 @@ class CalculatorForm {
     const words = (/** @type {Element} */ part) => part.querySelector("summary")?.textContent;
     const open = new Map([...this.panel.querySelectorAll("details")].map((part) => [words(part), part.open]));
     this.panel.innerHTML = html;
+    for (const link of /** @type {NodeListOf<HTMLAnchorElement>} */ (this.panel.querySelectorAll("a[data-page]"))) {
+      link.href = new URL(`../../${link.dataset.page}/`, import.meta.url).href; // the site's root is two folders up
+    }
     for (const part of this.panel.querySelectorAll("details")) part.open = open.get(words(part)) ?? part.open;
     this.shown = html;
   }

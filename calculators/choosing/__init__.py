@@ -1,0 +1,1 @@
+"""Choosing: which joint, which fault."""
