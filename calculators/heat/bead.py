@@ -87,7 +87,12 @@ def bead(
         **{name: facts[name] for name in ("conductivity", "density", "heat_capacity")},
     )
     fo = working.step(
-        "Fourier number by the length", "alpha * duration / length ** 2", "", alpha=alpha, duration=duration, length=length
+        "Fourier number by the length",
+        "alpha * duration / length ** 2",
+        "",
+        alpha=alpha,
+        duration=duration,
+        length=length,
     )
     ste = working.step(
         "Stefan number", "heat_capacity * rise / latent_heat", "",
@@ -114,7 +119,9 @@ def bead(
     low, high = (energy * factor for factor in _ends(heat.number("conductivity", "low"), material.conductivity))
     working.result("energy", energy, low, high)
     taken = absorptivity or (ARC if source == "arc" else _prior(heat.absorptivity))
-    machine = working.step("Energy from the machine", "energy / taken_in", "J", energy=energy, taken_in=quantity(taken.value))
+    machine = working.step(
+        "Energy from the machine", "energy / taken_in", "J", energy=energy, taken_in=quantity(taken.value)
+    )
     working.result("machine_energy", machine, low / taken.high, high / taken.low)
     diameter = working.step(
         "Bead of the same volume", "(1.5 * wire_diameter ** 2 * length) ** (1 / 3)", "mm",
@@ -158,7 +165,13 @@ def _picture(wire: float, length: float, ball: float) -> Drawing:
     stub = max(2 * wire, 1.2 * ball)
     height, width = stub + length + ball, max(3.2 * ball, 5 * wire)
     scale = min(520 / height, 560 / width)
-    picture = Drawing(width, height + 70 / scale, "The wire before and after, to scale", f"Bead {ball:.2f} mm on a wire of {wire:.2f} mm.", scale)
+    picture = Drawing(
+        width,
+        height + 70 / scale,
+        "The wire before and after, to scale",
+        f"Bead {ball:.2f} mm on a wire of {wire:.2f} mm.",
+        scale,
+    )
     middle, top = width / 2, 26 / scale
     base = top + height
     picture.rectangle(middle - wire / 2, base - stub - length, wire, length, "ghost")

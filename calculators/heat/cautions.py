@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-PROVE = (
-    "A starting point, not a setting. Prove it on scrap of the same metal and thickness before you touch the piece."
-)
+PROVE = "A starting point, not a setting. Prove it on scrap of the same metal and thickness before you touch the piece."
 LIGHT = (
     "Class 4 light blinds without pain, straight or off polished metal: keep enclosure, interlock and viewing filter "
     "in order. The maker's manual and your laser safety officer come first."

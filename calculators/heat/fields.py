@@ -32,7 +32,9 @@ class HeatMetalField(MetalField):
     def understand(self, text: str) -> Metal:
         metal = super().understand(text)
         if metal.key not in heat_keys():
-            raise Complaint("The density alone does not say how a metal takes heat: choose the nearest metal of the list")
+            raise Complaint(
+                "The density alone does not say how a metal takes heat: choose the nearest metal of the list"
+            )
         return metal
 
 
@@ -89,7 +91,9 @@ class SpreadField(Field):
         except (ValueError, WrongUnit):
             raise Complaint(f"{self.label} must be a number or a range: enter it such as {self.show()}") from None
         if not anything and not self.lowest <= number <= self.highest:
-            raise Complaint(f"{self.label} must be between {self.lowest:g} and {self.highest:g}: enter it such as {self.show()}")
+            raise Complaint(
+                f"{self.label} must be between {self.lowest:g} and {self.highest:g}: enter it such as {self.show()}"
+            )
         return number
 
     def show(self) -> str:
@@ -130,7 +134,9 @@ class ShotField(Field):
         width = None
         if seen not in SEEN:
             if not parts[3][0].isdigit() and parts[3][0] not in ".,":
-                raise Complaint(f"{self.label}: write what you saw as none, mark, melt, hole, or as a width such as 0.35 mm")
+                raise Complaint(
+                    f"{self.label}: write what you saw as none, mark, melt, hole, or as a width such as 0.35 mm"
+                )
             seen, width = "melt", self._amount(parts[3], "mm", "seen width", 0.02, 8)
         depth = self._amount(parts[4], "mm", "sectioned depth", 0.01, 8) if len(parts) == 5 else None
         if depth is not None and seen == "none":

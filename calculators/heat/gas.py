@@ -61,7 +61,9 @@ def gas(
         working.complain("bursts", "The pedal can't be pressed more often than there are pulses: enter fewer")
         return
     if magnitude(reserve, "bar") >= magnitude(pressure, "bar"):
-        working.complain("pressure", "The cylinder is already at what you leave in it: change it, or enter a smaller reserve")
+        working.complain(
+            "pressure", "The cylinder is already at what you leave in it: change it, or enter a smaller reserve"
+        )
         return
     one_bar = pressure / pressure.to("bar").magnitude
     left = working.step(

@@ -133,7 +133,11 @@ def _sizes(working: Working, ends: Ends, thick: float) -> None:
     """Depth and width with low and high; the model's own benchmark error widens both."""
     plate = "plate" if math.isfinite(thick) else "thick"
     off = model_error(f"depth_{plate}")
-    depth = [ends.middle.depth, ends.least.depth * (1 - off), min(max(ends.most.depth, ends.most.deepest) * (1 + off), thick)]
+    depth = [
+        ends.middle.depth,
+        ends.least.depth * (1 - off),
+        min(max(ends.most.depth, ends.most.deepest) * (1 + off), thick),
+    ]
     note = "through the metal" if ends.middle.through else ""
     working.result("melt_depth", *(quantity(one * 1e3, "mm") for one in depth), note=note)
     off = model_error(f"width_{plate}")

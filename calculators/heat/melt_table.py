@@ -74,10 +74,7 @@ def _weights(axis: tuple[float, ...], place: float, order: int) -> list[tuple[in
         first = above - 2
     first = min(max(first, 0), len(axis) - order)
     chosen = range(first, first + order)
-    return [
-        (i, math.prod((place - axis[j]) / (axis[i] - axis[j]) for j in chosen if j != i))
-        for i in chosen
-    ]
+    return [(i, math.prod((place - axis[j]) / (axis[i] - axis[j]) for j in chosen if j != i)) for i in chosen]
 
 
 @lru_cache(maxsize=1)

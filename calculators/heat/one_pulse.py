@@ -112,11 +112,16 @@ def _depth(working: Working, shot: Shot, one: Known, beta: float, found: Pool) -
         quantity(node.hold),
         "",
     )
-    calm = found if found.regime == "conduction" else pool(
-        shot.with_energy(shot.energy * edge / beta * 0.999999), metal, one.absorptivity.value, one.efficiency.value
+    calm = (
+        found
+        if found.regime == "conduction"
+        else pool(
+            shot.with_energy(shot.energy * edge / beta * 0.999999), metal, one.absorptivity.value, one.efficiency.value
+        )
     )
     working.note(
-        "Depth where the closed form falls to 1 + held back × (β − 1)" + ("" if beta <= edge else ", surface just boiling"),
+        "Depth where the closed form falls to 1 + held back × (β − 1)"
+        + ("" if beta <= edge else ", surface just boiling"),
         "found as a root",
         quantity(calm.depth * 1e3, "mm"),
         "mm",

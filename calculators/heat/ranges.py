@@ -24,7 +24,9 @@ class Known:
     absorptivity: Spread
     efficiency: Spread
 
-    def shoot(self, shot: Shot, absorptivity: str = "value", conductivity: str = "value", efficiency: str = "value") -> Pool:
+    def shoot(
+        self, shot: Shot, absorptivity: str = "value", conductivity: str = "value", efficiency: str = "value"
+    ) -> Pool:
         """The pool with each unknown at its value, low or high end (low conductivity melts more)."""
         material = {"value": self.nominal, "low": self.poor, "high": self.good}[conductivity]
         return pool(shot, material, getattr(self.absorptivity, absorptivity), getattr(self.efficiency, efficiency))

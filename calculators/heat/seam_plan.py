@@ -37,7 +37,12 @@ _FROM_SOURCE = 0.8  # overlap in print for leak-tight seams
             when=("path", ("ring",)),
         ),
         Length(
-            name="spot", label="Spot width on the metal", example="0.6 mm", low=0.1, high=4, hint="As melted, if you know it."
+            name="spot",
+            label="Spot width on the metal",
+            example="0.6 mm",
+            low=0.1,
+            high=4,
+            hint="As melted, if you know it.",
         ),
         Ratio(
             name="overlap",
@@ -122,7 +127,9 @@ def _picture(spot: float, pitch: float, spots: int) -> Drawing:
     scale = 560 / (length * 1.15)
     scale = min(scale, 150 / spot)
     title = "First spots of the seam, to scale"
-    picture = Drawing(length + 80 / scale, spot + 130 / scale, title, f"Spots {spot:.2f} mm wide, {pitch:.2f} mm apart.", scale)
+    picture = Drawing(
+        length + 80 / scale, spot + 130 / scale, title, f"Spots {spot:.2f} mm wide, {pitch:.2f} mm apart.", scale
+    )
     left, middle = 40 / scale, 60 / scale + spot / 2
     picture.rectangle(0, middle - spot / 2 - 12 / scale, length + 80 / scale, spot + 24 / scale, "part")
     for i in range(shown):
