@@ -86,7 +86,8 @@ def _cautions(working: Working) -> str:
 
 def _long(value: Value) -> str:
     """Sentences read better under their label than beside it."""
-    return ' class="words"' if len(value_text(value)) + len(value.note) > 48 else ""
+    told = isinstance(value.value, str) and len(value_text(value)) + len(value.note) > 36
+    return ' class="words"' if told else ""
 
 
 def _others(values: list[Value]) -> str:

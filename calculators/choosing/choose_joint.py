@@ -45,7 +45,7 @@ from .rules import Standing, show_tally, tally
         Result("change", "What would change it"),
         Result("clear", "How clear it is"),
     ],
-    sources=["gia-benchmarks"],
+    sources=["own-weighing"],
     cautions=["Find the metal, old solder and hollows before you choose. The maker's manual comes first."],
 )
 def choose_joint(
@@ -71,7 +71,7 @@ def choose_joint(
     show_tally(working, joint_rules(), facts, standings, {slug: one.title for slug, one in known.items()}, WORDS)
     wall = facts["thickness"] if isinstance(facts["thickness"], float) else THICK
     working.result("joint", joint.title, page=joint.page)
-    working.result("prepare", joint.thick if wall > THICK else joint.thin)
+    working.result("prepare", joint.thick if wall > joint.thick_from else joint.thin)
     working.result("second", other.title, note=f"{second.total} points; the first has {first.total}", page=other.page)
     working.result("change", _changes(facts, first.slug))
     ahead = first.total - second.total

@@ -78,7 +78,7 @@ COUNT = ("first", "second", "third", "fourth")
         Result("third", "Or"),
         Result("clear", "How clear it is"),
     ],
-    sources=["iso-5817"],
+    sources=["own-weighing"],
     cautions=["Before you mend: enclosure shut, extraction on, shutter alive. The maker's manual comes first."],
 )
 def find_fault(
@@ -101,7 +101,7 @@ def find_fault(
         working.result(name, titles[other.slug], note=_unlike(fault, known[other.slug]), page=f"faults/{other.slug}")
     ahead = first.total - second.total
     working.result("clear", "Clear" if ahead >= 3 else "Close: read both pages", note=f"points ahead: {ahead}")
-    working.verdict = f"{fault.mend} Test the causes in the order below before you fire again."
+    working.verdict = "Compare the picture, then test the causes in the order below before you fire again."
     working.caution(f"Start over when this is so: {fault.stop}")
     _conflicts(working, facts, first, titles)
     working.draw(picture(first.slug))

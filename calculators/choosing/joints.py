@@ -47,13 +47,14 @@ THICK = 1.0  # mm; above this a wall is prepared as thick (common practice)
 
 @dataclass(frozen=True)
 class Joint:
-    """A joint with its page and how its faces are prepared, thin and thick."""
+    """A joint with its page and how its faces are prepared, up to ``thick_from`` mm and above."""
 
     slug: str
     title: str
     page: str
     thin: str
     thick: str
+    thick_from: float = THICK
 
 
 @lru_cache(maxsize=1)

@@ -26,7 +26,7 @@ def serious_findings(page: Page) -> list[str]:
 
 
 @pytest.mark.parametrize("dark", [False, True], ids=["light", "dark"])
-@pytest.mark.parametrize("path", ["", RING_PAGE])
+@pytest.mark.parametrize("path", ["", RING_PAGE, "faults/", "find-fault/"])
 def test_nothing_serious(open_tablet: Callable[..., BrowserContext], server: Server, path: str, dark: bool) -> None:
     page = open_tablet(dark=dark).new_page()
     page.goto(server.url(path))
