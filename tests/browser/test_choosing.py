@@ -24,5 +24,5 @@ def test_nothing_chosen_is_told_and_a_picture_leads_on(tablet: Page, server: Ser
         tablet.select_option(f"[name={name}]", "")
     expect(tablet.locator(".cautions")).to_contain_text("Nothing is chosen", timeout=60_000)
     tablet.goto(server.url("faults/"))
-    tablet.get_by_role("link", name="Hollow core").click()
+    tablet.locator(".pictures a", has_text="Hollow core").click()
     expect(tablet.locator("h1")).to_have_text("Hollow core")
