@@ -153,7 +153,10 @@ class ShotField(Field):
         return number
 
     def ask(self) -> str:
-        return "write energy, duration, spot, then what you saw, such as 1.2 J, 4 ms, 0.5 mm, 0.35 mm (or none, mark, hole)"
+        return (
+            "write energy, duration, spot, then what you saw, such as 1.2 J, 4 ms, 0.5 mm, 0.35 mm "
+            "(or none, mark, hole)"
+        )
 
 
 class DialPair(NamedTuple):

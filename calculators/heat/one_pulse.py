@@ -142,7 +142,7 @@ def _depth(working: Working, shot: Shot, one: Known, beta: float, found: Pool) -
     )
     working.note(
         "Depth between the two, by how far β is past boiling",
-        f"geometric mean, from conduction at β = {edge:.2f} to the energy balance at β = {3 * metal.boiling_scaled:.2f}",
+        f"geometric mean, from conduction at β = {edge:.2f} to the balance at β = {3 * metal.boiling_scaled:.2f}",
         quantity(found.depth * 1e3, "mm"),
         "mm",
     )

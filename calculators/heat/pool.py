@@ -148,7 +148,7 @@ def _depth(fourier: float, thick: float, rise: float, wanted: float) -> float:
 
 def pool(shot: Shot, metal: Material, absorptivity: float, efficiency: float = EFFICIENCY) -> Pool:
     """What one pulse melts. ``efficiency`` counts only where the surface boils."""
-    fourier, thick, rise = groups(shot, metal)
+    fourier, thick, _ = groups(shot, metal)
     a = shot.spot / 2
     beta = beta_of(shot, metal, absorptivity)
     if beta < 1:

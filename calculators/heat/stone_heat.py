@@ -32,7 +32,7 @@ class Room(NamedTuple):
 
 @calculator(
     title="Heat at a stone or an old seam",
-    purpose="How warm a stone, an old solder seam or your finger gets, how many pulses it stands, and how long to rest.",
+    purpose="How warm a stone, an old seam or your finger gets, how many pulses it stands, how long to rest.",
     fields=[
         HeatMetalField(),
         Choice(

@@ -22,7 +22,7 @@ def most_pulses(piece: Piece, plan: Plan, room: float) -> int:
 
     few, lag = plan.count, 0.0
     for _ in range(4):  # the time of the peak moves a little with the count: search, look again, search
-        peak, lag = replace(plan, count=max(few, 1)).peak(piece)
+        _, lag = replace(plan, count=max(few, 1)).peak(piece)
         before, few, many = few, 0, max(1, few)
         if fits(many, lag):
             few, many = many, many * 2

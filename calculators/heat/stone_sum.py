@@ -150,7 +150,7 @@ class Piece:
         """Integral of the kernel from 0 to ``time``, K·s/J: cubic between the nodes."""
         if time <= self.first:
             return 0.0
-        times, slopes, sums = self._nodes
+        _, slopes, sums = self._nodes
         x = math.log(time / self.first) / _STEP
         i = min(int(x), len(sums) - 2)
         p = x - i

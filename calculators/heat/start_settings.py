@@ -1,0 +1,234 @@
+"""Starting settings for a joint, as ranges, and the ladder of test spots that makes them true."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from ..declare import Result, Working, calculator
+from ..fields import Amount, Choice, Length, StockThickness
+from ..metals import Metal
+from ..units import Quantity, magnitude, number_text, quantity
+from . import cautions
+from .aim import Machine, choose, energy_for, power_wanted
+from .fields import HeatMetalField, Spread
+from .heat_metals import cite_heat, heat_metal
+from .ladder import ladder
+from .melt_spot import ABSORPTIVITY, EFFICIENCY
+from .pool import Shot, threshold_energy
+from .ranges import Known, known
+
+# Wanted depth by the thickness, and its most, mm: fused from both sides where one side can't reach (common practice).
+_DEPTH = {
+    "butt": (0.55, 0.6), "edge": (0.4, 0.5), "plug": (0.5, 0.6), "lap": (0.35, 0.4), "t-corner": (0.4, 0.5),
+    "pit-fill": (0.3, 0.3),
+}  # fmt: skip
+_WIDE = 1.2e-3  # m, beam of the leveling pass (common practice, no source)
+_MORE = 1.15  # "slightly more" power of the leveling pass (common practice, no source)
+ARC = Spread(0.77, 0.5, 0.85, True)
+_MACHINE = "What your machine can do"
+
+
+def _results() -> list[Result]:
+    found = []
+    for name in ("weld", "tack", "leveling"):
+        words = name.capitalize()
+        found += [
+            Result(f"{name}_energy", f"{words}: energy", "J", 0.1),
+            Result(f"{name}_duration", f"{words}: pulse length", "ms", 0.1),
+            Result(f"{name}_spot", f"{words}: spot", "mm", 0.05),
+            Result(f"{name}_rate", f"{words}: pulses a second", "Hz", 0.5),
+        ]
+    return [
+        *found,
+        Result("ladder_first", "First test spot", "J", 0.05),
+        Result("ladder_step", "Step from spot to spot", "percent", 1),
+        Result("ladder_last", "Last test spot", "J", 0.1),
+        Result("ladder", "Test spots"),
+    ]
+
+
+@calculator(
+    title="Starting settings",
+    purpose="Where to start for a joint, as ranges, and the test spots that narrow them.",
+    fields=[
+        Choice(
+            name="joint", label="Joint", example="butt",
+            options=(("butt", "butt"), ("edge", "edge"), ("plug", "plug"), ("lap", "lap"), ("t-corner", "T or corner"),
+                     ("pit-fill", "pit to fill")),
+        ),
+        HeatMetalField(),
+        StockThickness(name="thickness", label="Metal thickness", example="1.5 mm", low=0.15, high=10),
+        Choice(
+            name="source", label="Machine", example="laser", options=(("laser", "laser"), ("arc", "pulsed arc")),
+        ),
+        Amount(
+            name="max_energy", label="Most energy in a pulse", example="60 J", of="J", low=0.1, high=500,
+            group=_MACHINE,
+        ),
+        Amount(
+            name="max_peak_power", label="Most power in a pulse", example="6 kW", of="kW", low=0.02, high=50,
+            group=_MACHINE, hint="Peak power, not mean.",
+        ),
+        Length(name="spot_min", label="Smallest spot", example="0.2 mm", low=0.05, high=4, group=_MACHINE),
+        Length(name="spot_max", label="Widest spot", example="2 mm", low=0.1, high=6, group=_MACHINE),
+        Amount(
+            name="duration_min", label="Shortest pulse", example="0.5 ms", of="ms", low=0.05, high=50, group=_MACHINE,
+        ),
+        Amount(name="duration_max", label="Longest pulse", example="20 ms", of="ms", low=0.1, high=200, group=_MACHINE),
+        ABSORPTIVITY,
+        EFFICIENCY,
+    ],
+    results=_results(),
+    sources=["carslaw-jaeger", "own-heat-solver"],
+    cautions=[*cautions.SETTINGS, cautions.MODEL],
+)  # fmt: skip
+def start_settings(
+    working: Working,
+    joint: str,
+    metal: Metal,
+    thickness: Quantity,
+    source: str,
+    max_energy: Quantity,
+    max_peak_power: Quantity,
+    spot_min: Quantity,
+    spot_max: Quantity,
+    duration_min: Quantity,
+    duration_max: Quantity,
+    absorptivity: Spread | None,
+    efficiency: Spread | None,
+) -> None:
+    """The pulse that melts as deep as the joint needs; low and high by the ends of what is not known."""
+    if not _machine_fits(working, spot_min, spot_max, duration_min, duration_max):
+        return
+    amounts = (spot_min, spot_max, duration_min, duration_max)
+    limits = [magnitude(one, unit) for one, unit in zip(amounts, ("m", "m", "s", "s"), strict=True)]
+    machine = Machine(magnitude(max_energy, "J"), magnitude(max_peak_power, "W"), *limits)
+    heat = heat_metal(metal)
+    cite_heat(
+        working, heat, ("density", "heat_capacity", "latent_heat", "conductivity", "solidus", "liquidus", "boiling")
+    )
+    one = known(heat, absorptivity or (ARC if source == "arc" else None), efficiency)
+    if source == "arc":
+        working.cite("arc-efficiency")
+        working.caution(cautions.ARC)
+    elif absorptivity is None:
+        working.figure("Share of the light taken in", heat.absorptivity)
+    share, most = _DEPTH[joint]
+    deep = working.step(
+        "Depth the weld should reach from one side (common practice, no source)",
+        "min(share * thickness, most)", "mm",
+        share=quantity(share), thickness=thickness, most=quantity(most, "mm"),
+    )  # fmt: skip
+    thick = magnitude(thickness, "m")
+    depth = magnitude(deep, "m")
+    weld = choose(
+        depth, 0.7 * depth + (0.6e-3 if source == "arc" else 0.15e-3), thick,
+        one.nominal, one.absorptivity.value, one.efficiency.value, machine,
+    )  # fmt: skip
+    if weld is None:
+        _refuse(working, depth, thick, one, machine)
+        return
+    tack = choose(
+        0.45 * depth, weld.spot, thick, one.nominal, one.absorptivity.value, one.efficiency.value, machine
+    ) or weld  # fmt: skip
+    _pass(working, "weld", depth, weld, one, machine)
+    _pass(working, "tack", 0.45 * depth, tack, one, machine)
+    _leveling(working, weld, one, machine)
+    ladder(working, weld, one, machine)
+    _words(working, metal, one, thick, depth)
+
+
+def _machine_fits(working: Working, *ends: Quantity) -> bool:
+    spot_min, spot_max, duration_min, duration_max = ends
+    if spot_min > spot_max:
+        working.complain("spot_min", "The smallest spot is wider than the widest: enter the two the other way around")
+    if duration_min > duration_max:
+        working.complain(
+            "duration_min", "The shortest pulse is longer than the longest: enter the two the other way around"
+        )
+    return not working.errors
+
+
+def _refuse(working: Working, depth: float, thick: float, one: Known, machine: Machine) -> None:
+    """The machine can't melt it: say what would."""
+    wanted = power_wanted(depth, thick, one.nominal, one.absorptivity.value, one.efficiency.value, machine)
+    power = wanted.energy / wanted.duration
+    field, has = "max_energy", f"{machine.max_energy:.3g} J"
+    if power > machine.max_power:
+        field, has = "max_peak_power", f"{machine.max_power / 1e3:.3g} kW"
+    working.complain(
+        field,
+        f"With {has} this machine most likely can't melt {depth * 1e3:.2f} mm deep in this metal. About "
+        f"{number_text(power / 1e3, 2)} kW and {number_text(wanted.energy, 2)} J in a spot of {machine.spot_min * 1e3:.2g} mm would. Enter a "
+        "smaller spot or a longer pulse if the machine has it, thinner metal, or a darkened surface's absorptivity",
+    )
+
+
+def _pass(working: Working, name: str, depth: float, shot: Shot, one: Known, machine: Machine) -> None:
+    """Energy with its range by the unknowns; pulse length, spot and rate by what is common."""
+    a, f = one.absorptivity, one.efficiency
+    low = energy_for(depth, shot, one.poor, a.high, f.high)
+    high = min(energy_for(depth, shot, one.good, a.low, f.low), machine.max_energy, machine.max_power * shot.duration)
+    working.note(
+        f"{name.capitalize()}: energy that melts {depth * 1e3:.2f} mm deep at {shot.duration * 1e3:.2g} ms "
+        f"and a spot of {shot.spot * 1e3:.2g} mm",
+        "found as a root of the one-pulse model", quantity(shot.energy, "J"), "J",
+    )  # fmt: skip
+    working.result(
+        f"{name}_energy",
+        *(quantity(each, "J") for each in (shot.energy, min(low, shot.energy), max(high, shot.energy))),
+    )
+    ends = (max(shot.duration / 1.5, machine.duration_min), min(shot.duration * 1.5, machine.duration_max))
+    working.result(f"{name}_duration", *(quantity(each * 1e3, "ms") for each in (shot.duration, *ends)))
+    ends = (max(shot.spot / 1.25, machine.spot_min), min(shot.spot * 1.25, machine.spot_max))
+    working.result(f"{name}_spot", *(quantity(each * 1e3, "mm") for each in (shot.spot, *ends)))
+    _rate(working, name, shot.energy * one.absorptivity.high, (0.5, 1.0) if name == "tack" else (1.0, 4.0))
+
+
+def _rate(working: Working, name: str, warmth: float, ends: tuple[float, float]) -> None:
+    """Pulses a second: slow enough to watch, and not over about 10 W into a small piece."""
+    high = max(0.5, min(ends[1], 10 / warmth))
+    low = min(ends[0], high)
+    rates = [quantity(each, "Hz") for each in ((low * high) ** 0.5, low, high)]
+    working.result(f"{name}_rate", *rates, note="common practice, no source")
+
+
+def _leveling(working: Working, weld: Shot, one: Known, machine: Machine) -> None:
+    """Wider beam, slightly more power: common practice, held against the model."""
+    spot = min(max(_WIDE, weld.spot), machine.spot_max)
+    most = min(machine.max_energy, machine.max_power * weld.duration)
+    weld_energy = working.values["weld_energy"]
+    ends = [
+        magnitude(each, "J")
+        for each in (weld_energy.value, weld_energy.low, weld_energy.high)
+        if each is not None and not isinstance(each, str)
+    ]
+    energies = [min(each * _MORE, most) for each in ends]
+    working.step(
+        "Leveling: slightly more power than the weld (common practice, no source)",
+        "more * energy", "J", more=quantity(_MORE), energy=quantity(ends[0], "J"),
+    )  # fmt: skip
+    wide = replace(weld, spot=spot)
+    melts = threshold_energy(wide, one.nominal, one.absorptivity.value)
+    note = "common practice, no source"
+    if energies[0] < melts:
+        note += f"; by the model a cold piece needs {melts:.2g} J to melt at all so wide, so level while it is warm"
+        energies[2] = max(energies[2], min(1.1 * melts, most))
+    working.result("leveling_energy", *(quantity(each, "J") for each in energies), note=note)
+    working.result("leveling_duration", quantity(weld.duration * 1e3, "ms"))
+    ends = [spot, max(0.8 * spot, machine.spot_min), min(1.25 * spot, machine.spot_max)]
+    working.result("leveling_spot", *(quantity(each * 1e3, "mm") for each in ends), note="common practice, no source")
+    _rate(working, "leveling", energies[0] * one.absorptivity.high, (2.0, 6.0))
+
+
+def _words(working: Working, metal: Metal, one: Known, thick: float, depth: float) -> None:
+    says = ["Shoot the test spots on scrap first, from the lowest up."]
+    if not one.absorptivity.typed_range:
+        says.append("The ranges are this wide because nobody knows how much light your surface takes in.")
+    if thick > 2 * depth + 1e-4:
+        says.append("One side does not reach the middle: fuse from every side, or open a V and fill it.")
+    elif thick > 1.02 * depth:
+        says.append("Fuse from both sides so that the two meet.")
+    working.verdict = " ".join(says)
+    for text in cautions.of_metal(metal.key):
+        working.caution(text)
