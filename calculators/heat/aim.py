@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from .pool import Material, Shot, boiling_beta, conducted, groups, threshold_energy
 
@@ -65,23 +65,40 @@ def choose(
     """The shortest calm pulse the machine can give that melts ``depth``, with as wide a spot as it can; None if none.
 
     A pulse about as long as heat takes across the spot (Fo = 1) melts deep for its energy; where the power does not
-    reach, a longer pulse or a smaller spot must do.
+    reach, a longer pulse or a smaller spot must do. Half the machine is kept in hand where that is possible.
     """
     spot = min(max(spot, machine.spot_min), machine.spot_max)
     spots = [spot] + [one * spot for one in (0.8, 0.64, 0.5, 0.4, 0.3) if one * spot > machine.spot_min * 1.02]
-    for width in [*spots, machine.spot_min]:
-        best = (width / 2) ** 2 / metal.diffusivity
-        duration = min(max(best, machine.duration_min), machine.duration_max)
-        while True:
-            trial = Shot(1.0, duration, width, thickness)
-            if threshold_energy(trial, metal, absorptivity) <= min(machine.max_energy, machine.max_power * duration):
-                shot = trial.with_energy(energy_for(depth, trial, metal, absorptivity, efficiency))
-                if machine.can(shot):
-                    return shot
-            if duration >= machine.duration_max:
-                break
-            duration = min(duration * 1.8, machine.duration_max)
+    for share, widths in ((0.55, spots[:2]), (1.0, [*spots, machine.spot_min])):
+        held = replace(machine, max_energy=share * machine.max_energy, max_power=share * machine.max_power)
+        for width in widths:
+            shot = _at_spot(depth, width, thickness, metal, absorptivity, efficiency, held)
+            if shot is not None:
+                return shot
     return None
+
+
+def _at_spot(
+    depth: float,
+    width: float,
+    thickness: float,
+    metal: Material,
+    absorptivity: float,
+    efficiency: float,
+    machine: Machine,
+) -> Shot | None:
+    """The shortest pulse for a spot, from Fo = 1 up."""
+    best = (width / 2) ** 2 / metal.diffusivity
+    duration = min(max(best, machine.duration_min), machine.duration_max)
+    while True:
+        trial = Shot(1.0, duration, width, thickness)
+        if threshold_energy(trial, metal, absorptivity) <= min(machine.max_energy, machine.max_power * duration):
+            shot = trial.with_energy(energy_for(depth, trial, metal, absorptivity, efficiency))
+            if machine.can(shot):
+                return shot
+        if duration >= machine.duration_max:
+            return None
+        duration = min(duration * 1.8, machine.duration_max)
 
 
 def power_wanted(

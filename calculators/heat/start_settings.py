@@ -159,7 +159,8 @@ def _refuse(working: Working, depth: float, thick: float, one: Known, machine: M
     working.complain(
         field,
         f"With {has} this machine most likely can't melt {depth * 1e3:.2f} mm deep in this metal. About "
-        f"{number_text(power / 1e3, 2)} kW and {number_text(wanted.energy, 2)} J in a spot of {machine.spot_min * 1e3:.2g} mm would. Enter a "
+        f"{number_text(power / 1e3, 2)} kW and {number_text(wanted.energy, 2)} J in a spot of "
+        f"{machine.spot_min * 1e3:.2g} mm would. Enter a "
         "smaller spot or a longer pulse if the machine has it, thinner metal, or a darkened surface's absorptivity",
     )
 
