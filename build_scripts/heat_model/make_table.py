@@ -1,7 +1,7 @@
 """Packs the solver's results at the nodes into ``calculators/data/melt_table.txt``.
 
-    python -m build_scripts.heat_model.run_table     (about an hour)
-    python -m build_scripts.heat_model.make_table
+python -m build_scripts.heat_model.run_table     (about an hour)
+python -m build_scripts.heat_model.make_table
 """
 
 from __future__ import annotations

@@ -65,7 +65,8 @@ def growing(first: float, length: float, ratio: float) -> Array:
     """Faces from 0 to ``length``: cells that start near ``first`` and grow by about ``ratio``."""
     count = max(4, math.ceil(math.log1p(length / first * (ratio - 1)) / math.log(ratio)))
     widths = ratio ** np.arange(count)
-    return np.concatenate([[0.0], np.cumsum(widths)]) * (length / widths.sum())
+    faces: Array = np.concatenate([[0.0], np.cumsum(widths)]) * (length / widths.sum())
+    return faces
 
 
 def make_grid(fourier: float, thickness: float = math.inf, fine: float = 1.0) -> Grid:

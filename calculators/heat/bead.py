@@ -10,6 +10,7 @@ from ..units import Quantity, magnitude, quantity
 from . import cautions
 from .fields import HeatMetalField, Spread, SpreadField
 from .heat_metals import cite_heat, heat_metal
+from .ranges import prior
 
 SPAN = (0.2, 5.0)  # Fo by the length, where the formula was held against a 1-D solver
 ARC = Spread(0.77, 0.5, 0.85, False)
@@ -118,7 +119,7 @@ def bead(
     )
     low, high = (energy * factor for factor in _ends(heat.number("conductivity", "low"), material.conductivity))
     working.result("energy", energy, low, high)
-    taken = absorptivity or (ARC if source == "arc" else _prior(heat.absorptivity))
+    taken = absorptivity or (ARC if source == "arc" else prior(heat.absorptivity))
     machine = working.step(
         "Energy from the machine", "energy / taken_in", "J", energy=energy, taken_in=quantity(taken.value)
     )
@@ -140,11 +141,6 @@ def _ends(low: float, middle: float) -> tuple[float, float]:
     """Low and high of the energy: the formula's own ±3 %, and the wire's conductivity where it counts."""
     off = 0.03 + 0.3 * (1 - low / middle)
     return 1 - off, 1 + off
-
-
-def _prior(known: object) -> Spread:
-    numbers = [float(getattr(known, end).magnitude) for end in ("value", "low", "high")]
-    return Spread(*numbers, False)
 
 
 def _notes(working: Working, fo: float, source: str) -> None:

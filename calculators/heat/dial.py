@@ -18,7 +18,7 @@ class Dial(NamedTuple):
 
     def energy(self, dial: float, duration: float) -> float:
         """Joules at a dial number and ms."""
-        return self.factor * dial**self.power * duration**self.length
+        return float(self.factor * dial**self.power * duration**self.length)
 
     def setting(self, energy: float, duration: float) -> float:
         """The dial number for an energy at ms."""

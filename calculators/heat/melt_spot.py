@@ -8,14 +8,14 @@ from typing import NamedTuple
 from ..declare import Result, Working, calculator
 from ..fields import Amount, Length, StockThickness
 from ..metals import Metal
-from ..units import Quantity, magnitude, quantity
+from ..units import Quantity, magnitude
 from . import cautions
 from .fields import HeatMetalField, Spread, SpreadField
 from .heat_metals import heat_metal
 from .one_pulse import work_pulse
 from .pictures import pool_section
 from .pool import Pool, Shot
-from .ranges import Known, dominant, known, model_error
+from .ranges import Known, dominant, give, known, model_error
 
 ENERGY = Amount(name="energy", label="Energy of one pulse", example="5 J", of="J", low=0.01, high=200)
 DURATION = Amount(
@@ -114,8 +114,7 @@ def melt_spot(
     middle = work_pulse(working, heat, one, shot)
     ends = Ends(middle, one.least(shot), one.most(shot))
     _sizes(working, ends, thick)
-    surface = [quantity(each.surface, "degC") for each in ends]
-    working.result("surface_temperature", *surface)
+    give(working, "surface_temperature", [each.surface for each in ends], "degC")
     spread = sorted({each.regime for each in ends}, key=list(REGIME_WORDS).index)
     working.result("regime", middle.regime, note="may be " + " or ".join(spread) if len(spread) > 1 else "")
     working.result(
@@ -139,10 +138,10 @@ def _sizes(working: Working, ends: Ends, thick: float) -> None:
         min(max(ends.most.depth, ends.most.deepest) * (1 + off), thick),
     ]
     note = "through the metal" if ends.middle.through else ""
-    working.result("melt_depth", *(quantity(one * 1e3, "mm") for one in depth), note=note)
+    give(working, "melt_depth", [one * 1e3 for one in depth], "mm", note)
     off = model_error(f"width_{plate}")
     width = [ends.middle.width, ends.least.width * (1 - off), ends.most.width * (1 + off)]
-    working.result("melt_width", *(quantity(one * 1e3, "mm") for one in width))
+    give(working, "melt_width", [one * 1e3 for one in width], "mm")
 
 
 def _verdict(working: Working, one: Known, shot: Shot, ends: Ends) -> None:

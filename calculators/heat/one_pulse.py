@@ -7,8 +7,8 @@ import math
 from ..declare import Working
 from ..units import Quantity, quantity
 from .heat_metals import HeatMetal, cite_heat
-from .melt_table import melt_table
-from .pool import LARGEST_BETA, Pool, Shot, boiling_beta, groups, pool
+from .melt_table import LARGEST_BETA, melt_table
+from .pool import Pool, Shot, boiling_beta, groups, pool
 from .ranges import Known
 
 _THICK_FORM = (

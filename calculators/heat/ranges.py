@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
-from ..data import load
+from ..data import Figure, load
 from ..declare import Working
+from ..units import quantity
 from .fields import Spread
 from .heat_metals import HeatMetal
 from .pool import EFFICIENCY, EFFICIENCY_RANGE, Material, Pool, Shot, pool
@@ -47,10 +48,20 @@ def known(metal: HeatMetal, absorptivity: Spread | None, efficiency: Spread | No
     fitted = absorptivity is not None and absorptivity.typed_range
     poor, good = (nominal, nominal) if fitted else (metal.conducting(nominal, "low"), metal.conducting(nominal, "high"))
     if absorptivity is None:
-        prior = metal.absorptivity
-        low, high = prior.low or prior.value, prior.high or prior.value
-        absorptivity = Spread(*(float(one.magnitude) for one in (prior.value, low, high)), False)
+        absorptivity = prior(metal.absorptivity)
     return Known(nominal, poor, good, absorptivity, efficiency or GUESS)
+
+
+def prior(known: Figure) -> Spread:
+    """A figure of the data as a number with its range."""
+    ends = [float((known.value if end is None else end).magnitude) for end in (known.value, known.low, known.high)]
+    return Spread(ends[0], ends[1], ends[2], False)
+
+
+def give(working: Working, name: str, numbers: Sequence[float], unit: str, note: str = "") -> None:
+    """A result from its middle, low and high numbers."""
+    middle, low, high = (quantity(one, unit) for one in numbers)
+    working.result(name, middle, low, high, note)
 
 
 def model_error(what: str) -> float:

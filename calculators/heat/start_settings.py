@@ -2,19 +2,17 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from ..declare import Result, Working, calculator
 from ..fields import Amount, Choice, Length, StockThickness
 from ..metals import Metal
 from ..units import Quantity, magnitude, number_text, quantity
 from . import cautions
-from .aim import Machine, choose, energy_for, power_wanted
+from .aim import Machine, choose, power_wanted
 from .fields import HeatMetalField, Spread
 from .heat_metals import cite_heat, heat_metal
 from .ladder import ladder
 from .melt_spot import ABSORPTIVITY, EFFICIENCY
-from .pool import Shot, threshold_energy
+from .passes import aimed_pass, leveling_pass
 from .ranges import Known, known
 
 # Wanted depth by the thickness, and its most, mm: fused from both sides where one side can't reach (common practice).
@@ -22,8 +20,6 @@ _DEPTH = {
     "butt": (0.55, 0.6), "edge": (0.4, 0.5), "plug": (0.5, 0.6), "lap": (0.35, 0.4), "t-corner": (0.4, 0.5),
     "pit-fill": (0.3, 0.3),
 }  # fmt: skip
-_WIDE = 1.2e-3  # m, beam of the leveling pass (common practice, no source)
-_MORE = 1.15  # "slightly more" power of the leveling pass (common practice, no source)
 ARC = Spread(0.77, 0.5, 0.85, True)
 _MACHINE = "What your machine can do"
 
@@ -131,9 +127,9 @@ def start_settings(
     tack = choose(
         0.45 * depth, weld.spot, thick, one.nominal, one.absorptivity.value, one.efficiency.value, machine
     ) or weld  # fmt: skip
-    _pass(working, "weld", depth, weld, one, machine)
-    _pass(working, "tack", 0.45 * depth, tack, one, machine)
-    _leveling(working, weld, one, machine)
+    weld_energy = aimed_pass(working, "weld", depth, weld, one, machine)
+    aimed_pass(working, "tack", 0.45 * depth, tack, one, machine)
+    leveling_pass(working, weld, weld_energy, one, machine)
     ladder(working, weld, one, machine)
     _words(working, metal, one, thick, depth)
 
@@ -163,63 +159,6 @@ def _refuse(working: Working, depth: float, thick: float, one: Known, machine: M
         f"{machine.spot_min * 1e3:.2g} mm would. Enter a "
         "smaller spot or a longer pulse if the machine has it, thinner metal, or a darkened surface's absorptivity",
     )
-
-
-def _pass(working: Working, name: str, depth: float, shot: Shot, one: Known, machine: Machine) -> None:
-    """Energy with its range by the unknowns; pulse length, spot and rate by what is common."""
-    a, f = one.absorptivity, one.efficiency
-    low = energy_for(depth, shot, one.poor, a.high, f.high)
-    high = min(energy_for(depth, shot, one.good, a.low, f.low), machine.max_energy, machine.max_power * shot.duration)
-    working.note(
-        f"{name.capitalize()}: energy that melts {depth * 1e3:.2f} mm deep at {shot.duration * 1e3:.2g} ms "
-        f"and a spot of {shot.spot * 1e3:.2g} mm",
-        "found as a root of the one-pulse model", quantity(shot.energy, "J"), "J",
-    )  # fmt: skip
-    working.result(
-        f"{name}_energy",
-        *(quantity(each, "J") for each in (shot.energy, min(low, shot.energy), max(high, shot.energy))),
-    )
-    ends = (max(shot.duration / 1.5, machine.duration_min), min(shot.duration * 1.5, machine.duration_max))
-    working.result(f"{name}_duration", *(quantity(each * 1e3, "ms") for each in (shot.duration, *ends)))
-    ends = (max(shot.spot / 1.25, machine.spot_min), min(shot.spot * 1.25, machine.spot_max))
-    working.result(f"{name}_spot", *(quantity(each * 1e3, "mm") for each in (shot.spot, *ends)))
-    _rate(working, name, shot.energy * one.absorptivity.high, (0.5, 1.0) if name == "tack" else (1.0, 4.0))
-
-
-def _rate(working: Working, name: str, warmth: float, ends: tuple[float, float]) -> None:
-    """Pulses a second: slow enough to watch, and not over about 10 W into a small piece."""
-    high = max(0.5, min(ends[1], 10 / warmth))
-    low = min(ends[0], high)
-    rates = [quantity(each, "Hz") for each in ((low * high) ** 0.5, low, high)]
-    working.result(f"{name}_rate", *rates, note="common practice, no source")
-
-
-def _leveling(working: Working, weld: Shot, one: Known, machine: Machine) -> None:
-    """Wider beam, slightly more power: common practice, held against the model."""
-    spot = min(max(_WIDE, weld.spot), machine.spot_max)
-    most = min(machine.max_energy, machine.max_power * weld.duration)
-    weld_energy = working.values["weld_energy"]
-    ends = [
-        magnitude(each, "J")
-        for each in (weld_energy.value, weld_energy.low, weld_energy.high)
-        if each is not None and not isinstance(each, str)
-    ]
-    energies = [min(each * _MORE, most) for each in ends]
-    working.step(
-        "Leveling: slightly more power than the weld (common practice, no source)",
-        "more * energy", "J", more=quantity(_MORE), energy=quantity(ends[0], "J"),
-    )  # fmt: skip
-    wide = replace(weld, spot=spot)
-    melts = threshold_energy(wide, one.nominal, one.absorptivity.value)
-    note = "common practice, no source"
-    if energies[0] < melts:
-        note += f"; by the model a cold piece needs {melts:.2g} J to melt at all so wide, so level while it is warm"
-        energies[2] = max(energies[2], min(1.1 * melts, most))
-    working.result("leveling_energy", *(quantity(each, "J") for each in energies), note=note)
-    working.result("leveling_duration", quantity(weld.duration * 1e3, "ms"))
-    ends = [spot, max(0.8 * spot, machine.spot_min), min(1.25 * spot, machine.spot_max)]
-    working.result("leveling_spot", *(quantity(each * 1e3, "mm") for each in ends), note="common practice, no source")
-    _rate(working, "leveling", energies[0] * one.absorptivity.high, (2.0, 6.0))
 
 
 def _words(working: Working, metal: Metal, one: Known, thick: float, depth: float) -> None:

@@ -16,6 +16,7 @@ from . import cautions
 from .fields import HeatMetalField, Spread, SpreadField
 from .heat_metals import HeatMetal, cite_heat, heat_metal
 from .melt_spot import ENERGY
+from .ranges import give
 from .stone_plan import most_pulses, shortest_rest, temperature_plot
 from .stone_sum import Piece, Plan
 
@@ -170,8 +171,13 @@ def _place_fits(working: Working, distance: float, spot: float, length: float) -
 
 
 def _piece(heat: HeatMetal, closed: bool, sizes: list[float], loss: Quantity) -> Piece:
-    numbers = [heat.number(name) for name in ("conductivity_cold", "density", "heat_capacity_cold")]
-    return Piece(closed, *sizes, *numbers, magnitude(loss, "W/(m**2*K)"))
+    conductivity, density, capacity = (
+        heat.number(name) for name in ("conductivity_cold", "density", "heat_capacity_cold")
+    )
+    length, width, thickness, distance = sizes
+    return Piece(
+        closed, length, width, thickness, distance, conductivity, density, capacity, magnitude(loss, "W/(m**2*K)")
+    )
 
 
 def _limit(working: Working, beside: str, typed: Quantity | None) -> float:
@@ -199,8 +205,7 @@ def _peaks(working: Working, heat: HeatMetal, bar: Piece, plan: Plan, room: Room
         "spread along, across and through the metal; images for short times, Fourier series for long ones",
         quantity(rise, "K"), "K",
     )  # fmt: skip
-    peak = [quantity(room.start + one, "degC") for one in (rise, low / capacity, high * capacity)]
-    working.result("peak_temperature", *peak)
+    give(working, "peak_temperature", [room.start + one for one in (rise, low / capacity, high * capacity)], "degC")
     working.result("time_of_peak", quantity(plan.last_pulse + lag, "s"))
 
 

@@ -13,6 +13,7 @@ from .fields import DialField, DialPair, HeatMetalField, SeenShot, ShotField
 from .heat_metals import heat_metal
 from .pictures import Plot
 from .pool import Material, threshold_energy
+from .ranges import give
 from .spot_fit import Curve, Fit, efficiency, fit, information
 
 _EXAMPLES = (
@@ -95,10 +96,10 @@ def test_spots(
         f"likelihood of {len(curves)} shots on a grid: a width within 0.03 mm and 6 %, a threshold within 8 %",
         quantity(found.middle), "",
     )  # fmt: skip
-    working.result("absorptivity", *(quantity(one) for one in (found.middle, found.low, found.high)))
+    give(working, "absorptivity", (found.middle, found.low, found.high), "")
     deep = efficiency(curves, found)
     if deep is not None:
-        working.result("melting_efficiency", *(quantity(one) for one in deep))
+        give(working, "melting_efficiency", deep, "")
     _next(working, curves, found, material, dial)
     text = f"{found.low:.3g} to {found.high:.3g}"
     words = f"absorptivity {text}" + (f"; efficiency {deep[1]:.2g} to {deep[2]:.2g}" if deep else "")
@@ -129,7 +130,7 @@ def _next(working: Working, curves: list[Curve], found: Fit, material: Material,
     """First mark for the last shot's pulse, and the energy whose width would tell most about A."""
     last = curves[-1]
     mark = [threshold_energy(last.shot, material, one) for one in (found.middle, found.high, found.low)]
-    working.result("first_mark", *(quantity(one, "J") for one in mark))
+    give(working, "first_mark", mark, "J")
     best, most = mark[0] * 1.2, 0.0
     for factor in (1.05, 1.15, 1.3, 1.5, 1.8, 2.2, 2.7):
         energy = mark[0] * factor
