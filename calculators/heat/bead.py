@@ -154,7 +154,9 @@ def _notes(working: Working, fo: float, source: str) -> None:
             f"{SPAN[0]:g} to {SPAN[1]:g}). Take it as a rough guide."
         )
     else:
-        working.verdict = "Within the checked range: 5 to 9 % above a numerical solution whose bead stays just at melting."
+        working.verdict = (
+            "Within the checked range: 5 to 9 % above a numerical solution whose bead stays just at melting."
+        )
 
 
 def _picture(wire: float, length: float, ball: float) -> Drawing:

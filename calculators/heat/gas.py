@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ..declare import Result, Working, calculator
+from ..drawing import Drawing
 from ..fields import Amount, Count
 from ..units import Quantity, magnitude
 
@@ -39,6 +40,7 @@ from ..units import Quantity, magnitude
         Result("gas_per_job", "Gas for one job", "L", 0.1),
         Result("gas_left", "Gas left", "L", 10),
     ],
+    sources=["boyle"],
     cautions=[
         "Argon smothers without warning in a small or low room: air the room, and chain the cylinder upright.",
         "Open the regulator slowly and stand aside of it. The supplier's rules come first.",
@@ -88,3 +90,22 @@ def gas(
         working.verdict = f"Before and after flow takes {100 * idle:.0f} % of the gas."
     if magnitude(pre_flow, "s") + magnitude(post_flow, "s") == 0:
         working.caution("Without flow before and after, air reaches the hot spot: soot, pits, and spoiled titanium.")
+    parts = (bursts * pre_flow, (pulses - bursts) / rate, bursts * post_flow)
+    before, during, after = (magnitude(one, "s") for one in parts)
+    working.draw(_picture(before, during, after))
+
+
+def _picture(before: float, during: float, after: float) -> Drawing:
+    """The gas of one job as a bar: before, during and after the pulses, to the scale of time."""
+    whole = before + during + after or 1.0
+    told = f"Of one job's gas {before:.0f} s flow before, {during:.0f} s during and {after:.0f} s after the pulses."
+    picture = Drawing(640, 150, "Where one job's gas goes", told, scale=1)
+    left = 20.0
+    parts = ((before, "before", "gas", 118), (during, "pulses", "hot", 40), (after, "after", "gas", 118))
+    for seconds, words, kind, line in parts:
+        width = 600 * seconds / whole
+        if width > 0:
+            picture.rectangle(left, 54, width, 40, kind)
+            picture.text(left + width / 2, line, f"{words} {seconds:.0f} s")
+        left += width
+    return picture

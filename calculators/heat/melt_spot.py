@@ -129,19 +129,20 @@ def melt_spot(
 
 
 def _sizes(working: Working, ends: Ends, thick: float) -> None:
-    """Depth and width with low and high; the model's own benchmark error widens both."""
+    """Depth and width with low and high; the model's own benchmark error widens both.
+
+    Where the surface boils the pool is held at the width it has then; it may be a fifth wider (a judgement).
+    """
     plate = "plate" if math.isfinite(thick) else "thick"
     off = model_error(f"depth_{plate}")
-    depth = [
-        ends.middle.depth,
-        ends.least.depth * (1 - off),
-        min(max(ends.most.depth, ends.most.deepest) * (1 + off), thick),
-    ]
+    low = min(one.depth for one in ends) * (1 - off)
+    high = max(one.deepest for one in ends) * (1 + off)
     note = "through the metal" if ends.middle.through else ""
-    give(working, "melt_depth", [one * 1e3 for one in depth], "mm", note)
+    give(working, "melt_depth", [one * 1e3 for one in (ends.middle.depth, low, min(high, thick))], "mm", note)
     off = model_error(f"width_{plate}")
-    width = [ends.middle.width, ends.least.width * (1 - off), ends.most.width * (1 + off)]
-    give(working, "melt_width", [one * 1e3 for one in width], "mm")
+    low = min(one.width for one in ends) * (1 - off)
+    high = max(one.width * (1.2 if one.regime in ("transition", "penetration") else 1 + off) for one in ends)
+    give(working, "melt_width", [one * 1e3 for one in (ends.middle.width, low, high)], "mm")
 
 
 def _verdict(working: Working, one: Known, shot: Shot, ends: Ends) -> None:

@@ -9,8 +9,11 @@ from __future__ import annotations
 import math
 
 import numpy as np
-from scipy.integrate import solve_ivp
-from scipy.sparse import diags
+from numpy.typing import NDArray
+from scipy.integrate import solve_ivp  # type: ignore[import-untyped]
+from scipy.sparse import diags  # type: ignore[import-untyped]
+
+Array = NDArray[np.float64]
 
 
 def melt(
@@ -42,10 +45,10 @@ def melt(
     heat_in[0] = flux * area * (rc < 1)
     width = melting_range / 4  # the bump of latent heat has this standard deviation
 
-    def conductivity(theta: np.ndarray) -> np.ndarray:
+    def conductivity(theta: Array) -> Array:
         return 1 + (kappa - 1) * np.clip((theta - 1) / melting_range + 0.5, 0, 1)
 
-    def slope_of(_: float, flat: np.ndarray) -> np.ndarray:
+    def slope_of(_: float, flat: Array) -> Array:
         theta = flat.reshape(shape)
         k = conductivity(theta)
         gain = heat_in.copy()
@@ -72,7 +75,7 @@ def melt(
     return _crossing(theta[:, 0], zc, float(surface[0])), _crossing(surface, rc, float(surface[0])), float(surface[0])
 
 
-def _crossing(theta: np.ndarray, place: np.ndarray, first: float) -> float:
+def _crossing(theta: Array, place: Array, first: float) -> float:
     values, places = np.concatenate([[first], theta]), np.concatenate([[0.0], place])
     below = np.nonzero(values < 1)[0]
     if not below.size:

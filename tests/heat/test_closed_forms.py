@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 import pytest
-from scipy.integrate import quad
+from scipy.integrate import quad  # type: ignore[import-untyped]
 
 from calculators.heat.closed_forms import axis_rise, ierfc, plate_axis_rise, steady_axis_rise
 
