@@ -161,7 +161,7 @@ def _notes(working: Working, fo: float, source: str) -> None:
 
 def _picture(wire: float, length: float, ball: float) -> Drawing:
     stub = max(2 * wire, 1.2 * ball)
-    height, width = stub + length + ball, max(3.2 * ball, 5 * wire)
+    height, width = stub + max(length, 0.9 * ball), max(3.2 * ball, 5 * wire)
     scale = min(520 / height, 560 / width)
     picture = Drawing(
         width,
@@ -176,7 +176,7 @@ def _picture(wire: float, length: float, ball: float) -> Drawing:
     picture.rectangle(middle - wire / 2, base - stub, wire, stub)
     picture.circle(middle, base - stub - 0.35 * ball, ball / 2, "hot")
     picture.dimension(
-        (middle + ball / 2, base - stub), (middle + ball / 2, base - stub - length), f"{length:.2f} mm", away=34
+        (middle + ball / 2, base - stub), (middle + ball / 2, base - stub - length), f"{length:.2f} mm", away=-26
     )
     low = base - stub - 0.35 * ball
     picture.dimension((middle - ball / 2, low), (middle + ball / 2, low), f"{ball:.2f} mm")

@@ -9,7 +9,7 @@ from ..drawing import Point
 from ..units import quantity
 from .aim import Machine
 from .pictures import Plot
-from .pool import Shot, boiling_beta, threshold_energy
+from .pool import Material, Shot, boiling_beta, conducted, groups, threshold_energy
 from .ranges import Known
 
 STEP = 1.25
@@ -49,21 +49,31 @@ def ladder(working: Working, weld: Shot, one: Known, machine: Machine) -> None:
 
 def _plot(working: Working, weld: Shot, one: Known, rungs: list[float]) -> None:
     """Width to expect at every rung, with low and high."""
-    span = rungs[-1] - rungs[0]
-    places = [rungs[0] + span * (i / 5) ** 1.4 for i in range(6)]
-    middle: list[Point] = []
-    low: list[Point] = []
-    high: list[Point] = []
-    for energy in places:
-        shot = weld.with_energy(energy)
-        middle.append((energy, one.shoot(shot).width * 1e3))
-        low.append((energy, one.least(shot).width * 1e3))
-        high.append((energy, one.most(shot).width * 1e3))
-    top = max(width for _, width in high) * 1.12 or 1.0
-    told = f"Width of the pool from {rungs[0]:g} to {rungs[-1]:g} J, a band from least to most."
-    plot = Plot("Width to expect on the ladder", told, (0, rungs[-1]), (0, top), "J in a pulse", "mm melted width")
+    last, a = rungs[-1], one.absorptivity
+    middle = _widths(weld, one.nominal, a.value, last)
+    low, high = _widths(weld, one.good, a.low, last), _widths(weld, one.poor, a.high, last)
+    top = max(width for _, width in [*middle, *low, *high]) * 1.12 or 1.0
+    told = f"Width of the pool from {rungs[0]:g} to {last:g} J, a band from least to most."
+    plot = Plot("Width to expect on the ladder", told, (0, last), (0, top), "J in a pulse", "mm melted width")
     plot.band(low, high)
     plot.line(middle)
     for rung in rungs:
         plot.point(rung, 0, 5)
     working.draw(plot.picture)
+
+
+def _widths(weld: Shot, metal: Material, absorptivity: float, last: float) -> list[Point]:
+    """Energy and width, mm, from nothing to ``last`` J; the width is held once the surface boils."""
+    first = threshold_energy(weld, metal, absorptivity)
+    fourier, thick, _ = groups(weld, metal)
+    edge = boiling_beta(metal)
+    points: list[Point] = [(0.0, 0.0)]
+    for i in range(8):
+        beta = 1 + (edge - 1) * (i / 7) ** 2
+        width = conducted(fourier, thick, beta, metal)[1] * weld.spot * 1e3 if i else 0.0
+        if beta * first >= last:
+            x, y = points[-1]
+            share = (last - x) / (beta * first - x)
+            return [*points, (last, y + share * (width - y))]
+        points.append((beta * first, width))
+    return [*points, (last, points[-1][1])]

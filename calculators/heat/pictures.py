@@ -47,8 +47,8 @@ def pool_section(shot: Shot, metal: Material, found: Pool, thickness_shown: bool
         picture.polygon(_bowl(middle, top, reach, min(soft, shown)), "soft")
     if depth > 0:
         picture.polygon(_bowl(middle, top, width / 2, depth), "hot")
-        picture.dimension((middle - width / 2, top), (middle + width / 2, top), f"{width:.2f} mm", away=-40)
-        picture.dimension((middle + width / 2, top + depth), (middle + width / 2, top), f"{depth:.2f} mm", away=14)
+        picture.dimension((middle - width / 2, top), (middle + width / 2, top), f"{width:.2f} mm", away=46)
+        picture.dimension((middle + width / 2, top + depth), (middle + width / 2, top), f"{depth:.2f} mm", away=-16)
     picture.beam(middle, top, spot, 30 / scale)
     if thickness_shown and shown >= plate:
         picture.line([(0, top + shown), (2 * side, top + shown)], "ink")

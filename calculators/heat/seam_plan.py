@@ -135,8 +135,8 @@ def _picture(spot: float, pitch: float, spots: int) -> Drawing:
     for i in range(shown):
         picture.circle(left + spot / 2 + i * pitch, middle, spot / 2, "hot")
     picture.dimension(
-        (left + spot / 2, middle - spot / 2), (left + spot / 2 + pitch, middle - spot / 2), f"{pitch:.2f} mm", away=-16
+        (left + spot / 2, middle - spot / 2), (left + spot / 2 + pitch, middle - spot / 2), f"{pitch:.2f} mm", away=22
     )
     low = middle + spot / 2
-    picture.dimension((left, low), (left + spot, low), f"spot {spot:.2f} mm", away=22)
+    picture.dimension((left, low), (left + spot, low), f"spot {spot:.2f} mm", away=-22)
     return picture

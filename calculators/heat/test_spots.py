@@ -163,7 +163,8 @@ def _plot(curves: list[Curve], found: Fit) -> Drawing:
     places = [(curve, found.middle * curve.full) for curve in curves]
     right = max(2.0, 1.1 * max(beta for _, beta in places))
     last = curves[-1]
-    steps = [right * i / 24 for i in range(25)]
+    steps = [0.0, found.middle / found.high] + [0.8 + (right - 0.8) * (i / 30) ** 1.5 for i in range(31)]
+    steps = sorted({*steps, 1.0, found.middle / found.low})
 
     def wide(beta: float) -> float:
         return last.at(beta, 1) / last.seen.spot
