@@ -69,7 +69,7 @@ def choose(
     """
     spot = min(max(spot, machine.spot_min), machine.spot_max)
     spots = [spot] + [one * spot for one in (0.8, 0.64, 0.5, 0.4, 0.3) if one * spot > machine.spot_min * 1.02]
-    for share, widths in ((0.55, spots[:2]), (1.0, [*spots, machine.spot_min])):
+    for share, widths in ((0.55, spots[:2]), (0.75, spots), (1.0, [*spots, machine.spot_min])):
         held = replace(machine, max_energy=share * machine.max_energy, max_power=share * machine.max_power)
         for width in widths:
             shot = _at_spot(depth, width, thickness, metal, absorptivity, efficiency, held)
@@ -92,13 +92,21 @@ def _at_spot(
     duration = min(max(best, machine.duration_min), machine.duration_max)
     while True:
         trial = Shot(1.0, duration, width, thickness)
-        if threshold_energy(trial, metal, absorptivity) <= min(machine.max_energy, machine.max_power * duration):
+        if _least(depth, trial, metal, absorptivity) <= min(machine.max_energy, machine.max_power * duration):
             shot = trial.with_energy(energy_for(depth, trial, metal, absorptivity, efficiency))
             if machine.can(shot):
                 return shot
         if duration >= machine.duration_max:
             return None
         duration = min(duration * 1.8, machine.duration_max)
+
+
+def _least(depth: float, shot: Shot, metal: Material, absorptivity: float) -> float:
+    """Energy that ``energy_for`` can't be under: the first mark, or boiling where conduction does not reach."""
+    first, edge = threshold_energy(shot, metal, absorptivity), boiling_beta(metal)
+    fourier, thick, _ = groups(shot, metal)
+    reaches = conducted(fourier, thick, edge, metal)[0] * shot.spot / 2 >= min(depth, 0.97 * shot.thickness)
+    return first if reaches else edge * first
 
 
 def power_wanted(

@@ -6,7 +6,7 @@ import math
 from typing import NamedTuple
 
 from ..declare import Result, Working, calculator
-from ..fields import Amount, Length, StockThickness
+from ..fields import Amount, Choice, Length, StockThickness
 from ..metals import Metal
 from ..units import Quantity, magnitude
 from . import cautions
@@ -46,6 +46,9 @@ REGIME_WORDS = {
 }
 
 
+_CROWDED = {"middle": 1.0, "edge": 2.0, "corner": 4.0}
+
+
 class Ends(NamedTuple):
     """The pool at the middle and at both ends of what is not known."""
 
@@ -83,6 +86,17 @@ class Ends(NamedTuple):
             group="Warm metal",
             hint="A warm piece melts sooner.",
         ),
+        Choice(
+            name="place",
+            label="Where the spot lies",
+            example="middle",
+            options=(
+                ("middle", "well inside the piece"),
+                ("edge", "whole spot close to an edge, or on a narrow shank"),
+                ("corner", "whole spot close to a corner"),
+            ),
+            group="Edges",
+        ),
     ],
     results=[
         Result("melt_depth", "Melted depth", "mm", 0.01),
@@ -105,6 +119,7 @@ def melt_spot(
     absorptivity: Spread | None,
     efficiency: Spread | None,
     start: Quantity,
+    place: str,
 ) -> None:
     """Closed form of the disk source, with what melting holds back from the solver's table."""
     heat = heat_metal(metal)
@@ -112,7 +127,11 @@ def melt_spot(
     thick = magnitude(thickness, "m") if thickness is not None else math.inf
     shot = Shot(magnitude(energy, "J"), magnitude(duration, "s"), magnitude(spot, "m"), thick)
     middle = work_pulse(working, heat, one, shot)
-    ends = Ends(middle, one.least(shot), one.most(shot))
+    # An edge throws heat back: at worst as if the heat beyond it fell on the piece again (images; not validated).
+    crowded = shot.with_energy(shot.energy * _CROWDED[place])
+    ends = Ends(middle, one.least(shot), one.most(crowded))
+    if place != "middle":
+        working.caution("Near an edge only the high end counts the heat thrown back; this is a bound, not validated.")
     _sizes(working, ends, thick)
     give(working, "surface_temperature", [each.surface for each in ends], "degC")
     spread = sorted({each.regime for each in ends}, key=list(REGIME_WORDS).index)

@@ -18,7 +18,6 @@ import math
 from dataclasses import dataclass
 from functools import lru_cache
 from importlib.resources import files
-from itertools import product
 from typing import NamedTuple
 
 QUANTITIES = ("hold", "reach", "surface", "after")
@@ -38,29 +37,48 @@ class Node(NamedTuple):
 
 @dataclass(frozen=True)
 class MeltTable:
-    """Nodes of every axis (in the variable interpolated over) and the values, β running fastest."""
+    """Nodes of every axis (in the variable interpolated over) and the rows: all β nodes with all quantities."""
 
     axes: tuple[tuple[float, ...], ...]  # ln Ste, ln κ, 1/H, ln Fo, √(β − 1)
-    values: tuple[Node, ...]
+    rows: tuple[tuple[float, ...], ...]
 
     def at(self, fourier: float, beta: float, ste: float, kappa: float, thickness: float) -> Node:
         """Interpolated values; outside the nodes the nearest edge counts (β must not exceed 5.5)."""
-        where = (math.log(ste), math.log(kappa), 1 / thickness, math.log(fourier), math.sqrt(max(beta - 1, 0.0)))
-        orders = (3, 3, 3, 4, 4)
-        parts = [_weights(axis, place, order) for axis, place, order in zip(self.axes, where, orders, strict=True)]
-        sums = [0.0, 0.0, 0.0, 0.0]
-        lengths = [len(axis) for axis in self.axes]
-        for (i, a), (j, b), (k, c), (m, d) in product(*parts[:4]):
-            row = ((i * lengths[1] + j) * lengths[2] + k) * lengths[3] + m
-            weight = a * b * c * d
-            for n, e in parts[4]:
-                node = self.values[row * lengths[4] + n]
-                share = weight * e
-                sums[0] += share * node[0]
-                sums[1] += share * node[1]
-                sums[2] += share * node[2]
-                sums[3] += share * node[3]
+        row = _row(fourier, ste, kappa, thickness)
+        sums = [0.0] * len(QUANTITIES)
+        for n, weight in _weights(self.axes[4], math.sqrt(max(beta - 1, 0.0)), 4):
+            for i in range(len(QUANTITIES)):
+                sums[i] += weight * row[n * len(QUANTITIES) + i]
         return Node(*sums)
+
+    def for_metal(self, ste: float, kappa: float, k: int, m: int) -> list[float]:
+        """The row of thickness node ``k`` and Fo node ``m``, between the nodes of Ste and κ."""
+        _, kappas, thicknesses, fouriers = (len(axis) for axis in self.axes[:4])
+        sums = [0.0] * len(self.rows[0])
+        for i, a in _weights(self.axes[0], math.log(ste), 3):
+            for j, b in _weights(self.axes[1], math.log(kappa), 3):
+                row = self.rows[((i * kappas + j) * thicknesses + k) * fouriers + m]
+                sums = [one + a * b * two for one, two in zip(sums, row, strict=True)]
+        return sums
+
+    def between(self, fourier: float, ste: float, kappa: float, thickness: float) -> list[float]:
+        """The row between the nodes of the first four axes."""
+        sums = [0.0] * len(self.rows[0])
+        for k, a in _weights(self.axes[2], 1 / thickness, 3):
+            for m, b in _weights(self.axes[3], math.log(fourier), 4):
+                sums = [one + a * b * two for one, two in zip(sums, _for_metal(ste, kappa, k, m), strict=True)]
+        return sums
+
+
+# A calculator asks again and again for one metal, and for one pulse at several energies.
+@lru_cache(maxsize=1024)
+def _for_metal(ste: float, kappa: float, k: int, m: int) -> list[float]:
+    return melt_table().for_metal(ste, kappa, k, m)
+
+
+@lru_cache(maxsize=256)
+def _row(fourier: float, ste: float, kappa: float, thickness: float) -> list[float]:
+    return melt_table().between(fourier, ste, kappa, thickness)
 
 
 def _weights(axis: tuple[float, ...], place: float, order: int) -> list[tuple[int, float]]:
@@ -86,7 +104,7 @@ def melt_table() -> MeltTable:
 def read_table(text: str) -> MeltTable:
     """The table from its text: lines ``# remark``, ``name number ...``, then rows of two-character numbers."""
     head: dict[str, list[float]] = {}
-    values: list[Node] = []
+    rows: list[tuple[float, ...]] = []
     worth = {character: place for place, character in enumerate(DIGITS)}
     for line in text.splitlines():
         if line.startswith("# "):
@@ -96,15 +114,8 @@ def read_table(text: str) -> MeltTable:
             head[name] = [float(number) for number in numbers]
             continue
         whole = [worth[line[i]] * BASE + worth[line[i + 1]] for i in range(0, len(line), 2)]
-        for i in range(0, len(whole), len(QUANTITIES)):
-            values.append(
-                Node(
-                    *(
-                        head[name][0] + one * head[name][1]
-                        for name, one in zip(QUANTITIES, whole[i : i + len(QUANTITIES)], strict=True)
-                    )
-                )
-            )
+        names = QUANTITIES * (len(whole) // len(QUANTITIES))
+        rows.append(tuple(head[name][0] + one * head[name][1] for name, one in zip(names, whole, strict=True)))
     axes = (
         tuple(math.log(one) for one in head["ste"]),
         tuple(math.log(one) for one in head["kappa"]),
@@ -112,4 +123,4 @@ def read_table(text: str) -> MeltTable:
         tuple(math.log(one) for one in head["fourier"]),
         tuple(math.sqrt(one - 1) for one in head["beta"]),
     )
-    return MeltTable(axes, tuple(values))
+    return MeltTable(axes, tuple(rows))

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from .closed_forms import plate_axis_rise
 from .melt_table import LARGEST_BETA, melt_table
@@ -91,8 +92,13 @@ class Pool:
 
 def groups(shot: Shot, metal: Material) -> tuple[float, float, float]:
     """Fo, H and the closed-form rise at the center over q·a/k."""
-    a = shot.spot / 2
-    fourier, thick = metal.diffusivity * shot.duration / a**2, shot.thickness / a
+    return _groups(shot.duration, shot.spot, shot.thickness, metal)
+
+
+@lru_cache(maxsize=512)
+def _groups(duration: float, spot: float, thickness: float, metal: Material) -> tuple[float, float, float]:
+    a = spot / 2
+    fourier, thick = metal.diffusivity * duration / a**2, thickness / a
     return fourier, thick, plate_axis_rise(0.0, fourier, thick)
 
 
@@ -114,6 +120,7 @@ def boiling_beta(metal: Material) -> float:
     return max(1.05, min(metal.boiling_scaled / 1.1, LARGEST_BETA))
 
 
+@lru_cache(maxsize=512)
 def conducted(fourier: float, thick: float, beta: float, metal: Material) -> tuple[float, float, float, float]:
     """Depth and radius in spot radii, θ at the surface, later growth of the depth; 1 ≤ β ≤ 5.5."""
     rise = plate_axis_rise(0.0, fourier, thick)
@@ -126,19 +133,22 @@ def conducted(fourier: float, thick: float, beta: float, metal: Material) -> tup
 
 
 def _depth(fourier: float, thick: float, rise: float, wanted: float) -> float:
-    """Depth at which the closed form falls to ``wanted``: regula falsi (Illinois) between surface and back."""
+    """Depth at which the closed form falls to ``wanted``: a bracket, then regula falsi (Illinois)."""
     if wanted >= rise:
         return 0.0
-    far = min(thick, 12 * math.sqrt(fourier) + 1e-9)
-    f_near, f_far = rise - wanted, plate_axis_rise(far, fourier, thick) - wanted
-    if f_far >= 0:
-        return far
-    near = 0.0
-    for _ in range(60):
+    near, f_near = 0.0, rise - wanted
+    far = min(thick, 0.5 * min(1.0, math.sqrt(fourier)))
+    while (f_far := plate_axis_rise(far, fourier, thick) - wanted) >= 0:
+        if far >= thick:
+            return far
+        near, f_near = far, f_far
+        far = min(thick, 2 * far)
+    middle = far
+    for _ in range(40):
         middle = (near * f_far - far * f_near) / (f_far - f_near)
         f = plate_axis_rise(middle, fourier, thick) - wanted
-        if abs(f) < 1e-7 * rise or far - near < 1e-7:
-            return middle
+        if abs(f) < 2e-6 * rise or far - near < 1e-7:
+            break
         if f > 0:
             near, f_near, f_far = middle, f, f_far / 2
         else:

@@ -13,6 +13,7 @@ from .heat_metals import cite_heat, heat_metal
 from .ladder import ladder
 from .melt_spot import ABSORPTIVITY, EFFICIENCY
 from .passes import aimed_pass, leveling_pass
+from .pool import Shot
 from .ranges import Known, known
 
 # Wanted depth by the thickness, and its most, mm: fused from both sides where one side can't reach (common practice).
@@ -29,14 +30,14 @@ def _results() -> list[Result]:
     for name in ("weld", "tack", "leveling"):
         words = name.capitalize()
         found += [
-            Result(f"{name}_energy", f"{words}: energy", "J", 0.1),
+            Result(f"{name}_energy", f"{words}: energy", "J", 0.05),
             Result(f"{name}_duration", f"{words}: pulse length", "ms", 0.1),
             Result(f"{name}_spot", f"{words}: spot", "mm", 0.05),
             Result(f"{name}_rate", f"{words}: pulses a second", "Hz", 0.5),
         ]
     return [
         *found,
-        Result("ladder_first", "First test spot", "J", 0.05),
+        Result("ladder_first", "First test spot", "J", 0.01),
         Result("ladder_step", "Step from spot to spot", "percent", 1),
         Result("ladder_last", "Last test spot", "J", 0.1),
         Result("ladder", "Test spots"),
@@ -131,7 +132,7 @@ def start_settings(
     aimed_pass(working, "tack", 0.45 * depth, tack, one, machine)
     leveling_pass(working, weld, weld_energy, one, machine)
     ladder(working, weld, one, machine)
-    _words(working, metal, one, thick, depth)
+    _words(working, metal, one, weld, depth if joint in ("butt", "edge", "t-corner") else weld.thickness)
 
 
 def _machine_fits(working: Working, *ends: Quantity) -> bool:
@@ -161,7 +162,8 @@ def _refuse(working: Working, depth: float, thick: float, one: Known, machine: M
     )
 
 
-def _words(working: Working, metal: Metal, one: Known, thick: float, depth: float) -> None:
+def _words(working: Working, metal: Metal, one: Known, weld: Shot, depth: float) -> None:
+    thick = weld.thickness
     says = ["Shoot the test spots on scrap first, from the lowest up."]
     if not one.absorptivity.typed_range:
         says.append("The ranges are this wide because nobody knows how much light your surface takes in.")
@@ -170,5 +172,9 @@ def _words(working: Working, metal: Metal, one: Known, thick: float, depth: floa
     elif thick > 1.02 * depth:
         says.append("Fuse from both sides so that the two meet.")
     working.verdict = " ".join(says)
+    if one.most(weld).through:
+        working.caution(
+            "If the surface takes in the most it may, the middle setting burns through: begin at the low end."
+        )
     for text in cautions.of_metal(metal.key):
         working.caution(text)

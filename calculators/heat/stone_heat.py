@@ -60,7 +60,7 @@ class Room(NamedTuple):
             hint="Empty takes the shortest rest that stays under the limit.",
         ),
         Choice(
-            name="beside", label="What must stay cool", example="aquamarine",
+            name="beside", label="Stone, seam or skin nearby", example="aquamarine",
             options=tuple((key, row["name"]) for key, row in _LIMITS.items()),
         ),
         Amount(
