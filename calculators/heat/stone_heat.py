@@ -90,6 +90,8 @@ class Room(NamedTuple):
     cautions=[
         "A planning figure is a caution, never permission. Shock, fillings, coatings and inclusions harm stones below "
         "any limit: if in doubt, take the stone out or send the job elsewhere.",
+        "Counted as a bar of even section, without clamp or wet cloth. Where the metal narrows toward the stone, or is "
+        "hollow, it gets hotter than this.",
         "The beam itself must never reach a stone, straight or thrown by polished metal. No sum here covers that.",
         cautions.LIGHT,
     ],
