@@ -117,7 +117,9 @@ def fill_flat_spot(
     working.result("wall_left", wall)
     common.give_layers(working, depth + file_allowance, width, layer_height, pass_width)
     thin = working.figure("A wall thinner than this asks for a half shank", common.rule("shank", "thin_wall"))
-    working.verdict = "Lay the strip on the cleaned flat, fuse its rim all around, then close it and file it round."
+    working.verdict = (
+        "Lay the metal on in thin layers, each fused through to the ring: a strip held only at its rim lifts in wear."
+    )
     if wall < thin:
         working.caution("The wall that is left is thin. A half shank may last longer than a fill (from memory).")
     r, t, h, half = (magnitude(one, "mm") for one in (radius, thickness, depth, chord / 2))

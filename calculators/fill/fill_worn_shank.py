@@ -133,7 +133,9 @@ def fill_worn_shank(
     working.result("angle", angle)
     common.give_layers(working, missing + file_allowance, width, layer_height, pass_width)
     thin = working.figure("A wall thinner than this asks for a half shank", common.rule("shank", "thin_wall"))
-    working.verdict = "Bend the strip to the ring, tack both ends, fuse its rim all around, then close it and file it."
+    working.verdict = (
+        "Build up in thin layers, each fused through to the ring: a strip held only at its rim lifts in wear."
+    )
     if worn_thickness < thin:
         left = mm(magnitude(worn_thickness, "mm"))
         working.verdict = (

@@ -29,7 +29,7 @@ from .plug_pictures import Plug, plug_before_and_fused
             low=0,
             high=20,
             required=False,
-            hint="What stands out behind the plate. Leave it empty to see what you need.",
+            hint="What stands out on the side you fuse from. Leave it empty to see what you need.",
         ),
         Length(
             name="crown",
@@ -51,7 +51,7 @@ from .plug_pictures import Plug, plug_before_and_fused
     ],
     sources=["fill-geometry"],
     cautions=[
-        "Work on the back of the plate, with stones, pearls and organic material out of reach of heat and beam.",
+        "Keep stones, pearls and organic material out of reach of heat and beam on both sides of the plate.",
         "Take a plated, filled or soldered plate to clean metal first: plating and solder boil in the weld.",
     ],
 )
