@@ -32,8 +32,7 @@ def find(slug: str) -> Calculator:
 
 
 def _nearest(word: str, known: list[str]) -> str:
-    close = difflib.get_close_matches(word, known, 1, 0.4)
-    return f" The nearest is {close[0]}" if close else f" Known are {', '.join(known)}"
+    return f" The nearest is {difflib.get_close_matches(word, known, 1, 0)[0]}"
 
 
 def work_out(calculator: Calculator, texts: Mapping[str, str]) -> tuple[dict[str, str], Working]:

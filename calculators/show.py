@@ -30,7 +30,8 @@ def value_text(value: Value) -> str:
         return value.shown or str(value.value)
     shown = cut_text(value.value, value.result)
     if value.low is not None and value.high is not None:
-        low, high = (cut_text(end, value.result) for end in (value.low, value.high))
+        unit = with_unit("", value.result.unit)
+        low, high = (cut_text(end, value.result).removesuffix(unit) for end in (value.low, value.high))
         return f"{shown} ({low} to {high})"
     return shown
 
