@@ -10,7 +10,7 @@ from .data import sources
 from .declare import Calculator, all_calculators
 from .errors import FieldErrors
 from .fields import Choice, MetalField
-from .run import as_data, find, plain, work_out
+from .run import SURPRISE, as_data, find, plain, work_out
 from .show import value_text
 from .units import unit_text
 
@@ -46,7 +46,7 @@ def main(words: list[str]) -> int:
     except FieldErrors as bad:
         return _complain(plain(bad.errors), as_json)
     except (ArithmeticError, ValueError):
-        return _complain({"": "This calculator can't work with these numbers together. Check each one"}, as_json)
+        return _complain({"": SURPRISE}, as_json)
     if as_json:
         print(json.dumps(as_data(asked, working), ensure_ascii=False, indent=1))
         return 0

@@ -162,21 +162,16 @@ class Calculator:
     work: Callable[..., None]
     doc: str = ""
 
-    def field_named(self, name: str) -> Field:
-        """The field of that name; raises ``KeyError``."""
-        return next((one for one in self.fields if one.name == name), None) or _missing(name)
-
     def result_named(self, name: str) -> Result:
         """The declared result of that name; raises ``KeyError``."""
-        return next((one for one in self.results if one.name == name), None) or _missing(name)
+        for one in self.results:
+            if one.name == name:
+                return one
+        raise KeyError(name)
 
     def example(self) -> dict[str, str]:
         """The worked example: the text of every field."""
         return {one.name: one.example for one in self.fields}
-
-
-def _missing(name: str) -> Any:
-    raise KeyError(name)
 
 
 def calculator(

@@ -7,6 +7,7 @@ from functools import lru_cache
 from typing import Any
 
 from .data import TYPED, Figure, figure, load
+from .reading import plain_name
 from .units import Quantity
 
 
@@ -31,7 +32,7 @@ class Metal:
 
     def names(self) -> set[str]:
         """Every way this metal may be typed, in lower case with single spaces."""
-        return {" ".join(name.lower().replace("-", " ").split()) for name in (self.key, self.name, *self.aliases)}
+        return {plain_name(name) for name in (self.key, self.name, *self.aliases)}
 
 
 @lru_cache(maxsize=1)

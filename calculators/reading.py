@@ -49,6 +49,11 @@ class Read(NamedTuple):
     unit: str
 
 
+def plain_name(text: str) -> str:
+    """A name as it is compared: lower case, no hyphens, single spaces."""
+    return " ".join(text.lower().replace("-", " ").split())
+
+
 def tidy(text: str) -> str:
     """One spelling for the many ways of typing fractions, minus signs, inch marks and spaces."""
     for mark, plain in _VULGAR.items():

@@ -20,7 +20,7 @@ from .fields import Choice
 from .show import answer_html
 from .units import Quantity, magnitude, unit_text
 
-_SURPRISE = "This calculator can't work with these numbers together. Check each one, or start from the example again"
+SURPRISE = "This calculator can't work with these numbers together. Check each one, or start from the example again"
 
 
 def find(slug: str) -> Calculator:
@@ -70,7 +70,7 @@ def work_out(calculator: Calculator, texts: Mapping[str, str]) -> tuple[dict[str
     if working.errors:
         raise FieldErrors(working.errors)
     if not all(_finite(value) for value in working.values.values()):
-        raise FieldErrors({"": _SURPRISE})
+        raise FieldErrors({"": SURPRISE})
     return asked, working
 
 
@@ -116,7 +116,7 @@ def answer(slug: str, texts: Mapping[str, str], html: bool = False) -> dict[str,
     except FieldErrors as bad:
         return {"calculator": slug, "errors": plain(bad.errors)}
     except (ArithmeticError, ValueError) as surprise:  # numbers that no limit foresaw
-        return {"calculator": slug, "errors": {"": _SURPRISE}, "detail": repr(surprise)}
+        return {"calculator": slug, "errors": {"": SURPRISE}, "detail": repr(surprise)}
 
 
 def plain(data: Any) -> Any:

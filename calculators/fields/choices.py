@@ -8,7 +8,7 @@ from typing import ClassVar
 
 from ..errors import Complaint
 from ..metals import Metal, metal_of_density, metals
-from ..reading import WrongUnit, read_amount
+from ..reading import WrongUnit, plain_name, read_amount
 from ..ring_scales import RingSize, read_ring_size
 from ..units import magnitude
 from .base import Field
@@ -22,11 +22,11 @@ class Choice(Field):
     kind: ClassVar[str] = "choice"
 
     def understand(self, text: str) -> str:
-        wanted = " ".join(text.lower().replace("-", " ").split())
+        wanted = plain_name(text)
         names = {}
         for value, words in self.options:
-            names[" ".join(value.lower().replace("-", " ").split())] = value
-            names[words.lower().replace("-", " ")] = value
+            names[plain_name(value)] = value
+            names[plain_name(words)] = value
         if wanted in names:
             return names[wanted]
         close = difflib.get_close_matches(wanted, names, 1)
@@ -58,7 +58,7 @@ class MetalField(Field):
         return tuple(metal for metal in metals() if not self.families or metal.family in self.families)
 
     def understand(self, text: str) -> Metal:
-        wanted = " ".join(text.lower().replace("-", " ").split())
+        wanted = plain_name(text)
         names = {name: metal for metal in self.listed() for name in metal.names()}
         if wanted in names:
             return names[wanted]

@@ -33,7 +33,7 @@ OVERHANG = Length(
     example="0.2 mm",
     low=0,
     high=3,
-    hint="0.2 mm as in the reference notes; more if your strip shrinks away when it melts.",
+    hint="0.2 mm is from memory; more if your strip shrinks away when it melts.",
     group=HAND,
 )
 FILE_ALLOWANCE = Length(
@@ -42,7 +42,7 @@ FILE_ALLOWANCE = Length(
     example="0.15 mm",
     low=0,
     high=1,
-    hint="0.15 mm as in the reference notes; 0.15 to 0.3 mm is usual (from memory).",
+    hint="0.15 to 0.3 mm is usual (from memory).",
     group=HAND,
 )
 LAYER_HEIGHT = Length(
