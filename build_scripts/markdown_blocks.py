@@ -16,7 +16,7 @@ from markdown.treeprocessors import Treeprocessor
 from markdown.util import AtomicString
 from pymdownx.blocks import BlocksExtension, BlocksProcessor
 
-from build_scripts import citations, form, listings, ring_size_table
+from build_scripts import citations, data_tables, form, listings, ring_size_table
 from build_scripts.errors import PageError
 from build_scripts.page_block import PageBlock, PageState
 
@@ -138,6 +138,15 @@ class MetalTableBlock(PageBlock):
         block.append(listings.metal_table(self.argument))
 
 
+class DataTableBlock(PageBlock):
+    """``/// data-table | gauges``: a table made from the data, with ``place = uk`` and the like a line."""
+
+    NAME, ARGUMENT, RAW = "data-table", True, True
+
+    def fill(self, block: ElementTree.Element, text: str) -> None:
+        block.append(data_tables.build(self.argument, text))
+
+
 class RingSizeTableBlock(PageBlock):
     """``/// ring-size-table``: the ring-size scales side by side."""
 
@@ -222,6 +231,7 @@ BLOCKS: tuple[type[PageBlock], ...] = (
     CalculatorsBlock,
     CitedBlock,
     DangerBlock,
+    DataTableBlock,
     DoorsBlock,
     DrawingBlock,
     GlanceBlock,

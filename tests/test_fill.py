@@ -138,8 +138,11 @@ def test_the_stub_holds_just_the_metal_that_is_wanted(post: float, part: float, 
     dome = turned(lambda z: math.sqrt(max(0.0, ball**2 - (ball - crown + z) ** 2)), crown) if crown else 0.0
     stub = math.pi / 4 * post**2 * got["stub_to_melt"]
     assert stub == pytest.approx(got["annulus_volume"] + dome, rel=1e-6, abs=1e-7)
-    assert math.pi / 6 * got["bead_diameter"] ** 3 == pytest.approx(stub, rel=1e-6, abs=1e-7)
-    given_stub = round(got["stub_to_melt"] + 0.25, 4)
+    stops = 4 / 3 * math.pi * (hole / 2) ** 3 / (math.pi / 4 * post**2)  # as much wire as a ball as wide as the hole
+    assert got["stub_to_leave"] == pytest.approx(max(stops, got["stub_to_melt"]), rel=1e-6)
+    left = math.pi / 4 * post**2 * got["stub_to_leave"]
+    assert math.pi / 6 * got["bead_diameter"] ** 3 == pytest.approx(left, rel=1e-6, abs=1e-7)
+    given_stub = round(got["stub_to_leave"] + 0.25, 4)
     assert results("plug-fit", **fields, stub=given_stub)["stub_spare"] == pytest.approx(0.25, abs=1e-4)
 
 

@@ -11,7 +11,7 @@ from .plug_pictures import Plug, plug_before_and_fused
 
 @calculator(
     title="Plug fit",
-    purpose="Does the post fit its hole, and how long a stub do you leave to melt into it?",
+    purpose="Does the post fit its hole, and how long a stub do you leave: it fills the space and makes the bead.",
     fields=[
         StockThickness(name="post_diameter", label="Post diameter", example="0.8 mm", low=0.3, high=5),
         Length(
@@ -41,12 +41,13 @@ from .plug_pictures import Plug, plug_before_and_fused
         ),
     ],
     results=[
-        Result("stub_to_melt", "Leave this much stub to melt", "mm", 0.05, also=("in",)),
+        Result("stub_to_leave", "Leave this much stub, or a little more", "mm", 0.01, also=("in",)),
+        Result("stub_to_melt", "To fill the space and leave the crown", "mm", 0.01, also=("in",)),
+        Result("stub_to_stop", "To make a bead as wide as the hole", "mm", 0.01, also=("in",)),
         Result("fit", "Fit of the post"),
         Result("clearance", "Hole wider than the post by", "mm", 0.01, also=("in",)),
         Result("annulus_volume", "Space around the post", "mm**3", 0.001),
         Result("bead_diameter", "Bead the stub draws up to", "mm", 0.05, also=("in",)),
-        Result("stub_to_stop", "Stub whose bead is as wide as the hole", "mm", 0.05, also=("in",)),
         Result("stub_spare", "Your stub, beyond what it needs", "mm", 0.05, signed=True),
     ],
     sources=["fill-geometry"],
@@ -63,7 +64,7 @@ def plug_fit(
     stub: Quantity | None,
     crown: Quantity,
 ) -> None:
-    """The stub's metal fills the ring-shaped space around the post and leaves a dome as wide as the hole."""
+    """The stub fills the ring-shaped space around the post, leaves a dome and makes a bead that stops the post."""
     if post_diameter > hole_diameter * (1 + 1e-9):
         thick, wide = (quantity_text(one, "mm") for one in (post_diameter, hole_diameter))
         working.complain(
@@ -85,13 +86,18 @@ def plug_fit(
     dome = working.step(
         "Crown over the hole", "pi / 6 * crown * (3 * (hole / 2) ** 2 + crown ** 2)", "mm**3", crown=crown, hole=hole
     )
-    need = working.step("Stub to melt", "(space + dome) / (pi / 4 * post ** 2)", "mm", space=ring, dome=dome, post=post)
-    working.result("stub_to_melt", need)
+    need = working.step(
+        "Stub that fills it", "(space + dome) / (pi / 4 * post ** 2)", "mm", space=ring, dome=dome, post=post
+    )
+    stop = working.step(
+        "Stub whose bead is as wide as the hole", "hole ** 3 / (1.5 * post ** 2)", "mm", hole=hole, post=post
+    )
+    leave = _larger(working, need, stop)
     fit = _verdict(working, clearance)
     working.result("fit", fit)
     working.result("clearance", clearance, note=f"{mm(magnitude(clearance, 'mm') / 2)} all around")
     working.result("annulus_volume", ring)
-    melted = need if stub is None else stub
+    melted = leave if stub is None else stub
     bead = working.step(
         "Bead of that stub" if stub is None else "Bead of your stub",
         "(1.5 * post ** 2 * stub) ** (1 / 3)",
@@ -100,25 +106,40 @@ def plug_fit(
         stub=melted,
     )
     working.result("bead_diameter", bead)
-    stop = working.step(
-        "Stub whose bead is as wide as the hole", "hole ** 3 / (1.5 * post ** 2)", "mm", hole=hole, post=post
-    )
-    working.result("stub_to_stop", stop)
-    if bead <= hole:
-        working.caution(
-            "The bead of this stub is no wider than the hole, so it won't stop the post from slipping through. Hold "
-            f"the post from the front until it is tacked, or leave {quantity_text(stop, 'mm', 2)} and file the rest."
-        )
     if stub is not None:
-        spare = working.step("Stub beyond what it needs", "stub - needed", "mm", stub=stub, needed=need)
-        working.result("stub_spare", spare)
-        if magnitude(spare, "mm") < -0.005:
-            working.caution(
-                "Your stub is too short to fill the hole and leave that crown: push more of the post through, or add "
-                "wire of the same alloy."
-            )
+        _check_stub(working, stub, need, stop)
     d, w, t, long, b, c = (magnitude(one, "mm") for one in (post, hole, plate, melted, bead, crown))
     working.draw(plug_before_and_fused(Plug(d, w, t, long, b, c), magnitude(ring, "mm**3")))
+
+
+def _larger(working: Working, need: Quantity, stop: Quantity) -> Quantity:
+    """The stub does two things, so it is as long as the longer of the two asks."""
+    fills = magnitude(need, "mm") > magnitude(stop, "mm")
+    words = ("filling", "a bead that stops") if fills else ("a bead that stops", "filling")
+    leave = working.note("Stub to leave", f"the larger of the two: {words[0]}", need if fills else stop, "mm")
+    working.result(
+        "stub_to_leave", leave, note=f"{words[0]} asks for more than {words[1]}; add what a countersink takes"
+    )
+    working.result("stub_to_melt", need, note="metal for the space around the post and the dome over it")
+    working.result("stub_to_stop", stop, note="a smaller bead lets the post slip through")
+    return leave
+
+
+def _check_stub(working: Working, stub: Quantity, need: Quantity, stop: Quantity) -> None:
+    """What the stub the person has lacks, by reason."""
+    leave = max(need, stop)
+    spare = working.step("Stub beyond what it needs", "stub - needed", "mm", stub=stub, needed=leave)
+    working.result("stub_spare", spare)
+    if magnitude(stub - need, "mm") < -0.005:
+        working.caution(
+            "Your stub is too short to fill the hole and leave that crown: push more of the post through, or add wire "
+            "of the same alloy."
+        )
+    if magnitude(stub - stop, "mm") < -0.005:
+        working.caution(
+            "The bead of your stub is narrower than the hole, so it won't stop the post from slipping through. Leave "
+            f"{quantity_text(leave, 'mm', 2)}, or hold the post from the front until it is tacked."
+        )
 
 
 def _verdict(working: Working, clearance: Quantity) -> str:
