@@ -16,7 +16,7 @@ from markdown.treeprocessors import Treeprocessor
 from markdown.util import AtomicString
 from pymdownx.blocks import BlocksExtension, BlocksProcessor
 
-from build_scripts import citations, data_tables, form, listings, ring_size_table
+from build_scripts import citations, data_tables, form, listings, ring_size_table, settings_table
 from build_scripts.errors import PageError
 from build_scripts.page_block import PageBlock, PageState
 
@@ -156,6 +156,15 @@ class RingSizeTableBlock(PageBlock):
         block.text = AtomicString(self.store(ring_size_table.ring_size_table_html()))
 
 
+class SettingsTableBlock(PageBlock):
+    """``/// settings-table | butt`` with ``thickness = 1 mm, 2 mm``: starting settings of a joint by the model."""
+
+    NAME, ARGUMENT, RAW = "settings-table", True, True
+
+    def fill(self, block: ElementTree.Element, text: str) -> None:
+        block.text = AtomicString(self.store(settings_table.settings_table_html(self.argument, text)))
+
+
 class SourcesListBlock(PageBlock):
     """``/// sources-list``: every source of the handbook."""
 
@@ -240,6 +249,7 @@ BLOCKS: tuple[type[PageBlock], ...] = (
     PicturesBlock,
     QuestionBlock,
     RingSizeTableBlock,
+    SettingsTableBlock,
     SourcesListBlock,
     StripBlock,
 )

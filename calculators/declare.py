@@ -27,7 +27,8 @@ class Result:
     """One number of the answer.
 
     ``unit`` is the unit of the JSON value (empty for a text or a bare number); ``cut`` the step the trade rounds
-    to (0.05 mm, 0.01 g); ``also`` further units shown beside it; the first result of an answer is its headline.
+    to (0.05 mm, 0.01 g), or where its size varies much ``digits`` the significant digits shown; ``also`` further
+    units shown beside it; the first result of an answer is its headline.
     """
 
     name: str
@@ -36,6 +37,7 @@ class Result:
     cut: float = 0.01
     also: tuple[str, ...] = ()
     signed: bool = False
+    digits: int = 0
 
 
 @dataclass(frozen=True)
@@ -69,6 +71,16 @@ class Caution:
     stop: bool = False
 
 
+@dataclass(frozen=True)
+class Keepsake:
+    """What a shop may keep of an answer on its device: ``values`` are texts of fields of other calculators, to be
+    used where the fields in ``when`` have these texts; ``label`` tells the person what is kept."""
+
+    label: str
+    when: dict[str, str]
+    values: dict[str, str]
+
+
 @dataclass
 class Working:
     """What a calculator writes down while it works an answer out."""
@@ -81,6 +93,7 @@ class Working:
     errors: dict[str, str] = field(default_factory=dict)
     verdict: str = ""
     drawings: list[Drawing] = field(default_factory=list)
+    keepsake: Keepsake | None = None
 
     def step(self, words: str, text: str, unit: str, **amounts: Quantity) -> Quantity:
         """Work out the formula ``text`` from ``amounts``, write the line down, return the value in ``unit``."""
@@ -142,6 +155,10 @@ class Working:
                 raise KeyError(f"{key} is not in sources.toml")
             if key not in self.cited:
                 self.cited.append(key)
+
+    def keep(self, label: str, when: dict[str, str], values: dict[str, str]) -> None:
+        """Offer the person to keep ``values`` on this device for later answers; see ``Keepsake``."""
+        self.keepsake = Keepsake(label, when, values)
 
     def draw(self, drawing: Drawing) -> None:
         """Add a drawing to scale beside the number."""

@@ -17,7 +17,7 @@ from .data import sources
 from .declare import Calculator, Value, Working, all_calculators
 from .errors import Complaint, FieldErrors
 from .fields import Choice
-from .show import answer_html
+from .show import answer_html, cut_text, range_text
 from .units import Quantity, magnitude, unit_text
 
 SURPRISE = "This calculator can't work with these numbers together. Check each one, or start from the example again"
@@ -158,6 +158,9 @@ def _value_data(value: Value) -> dict[str, Any]:
         data: dict[str, Any] = {"value": value.value, "unit": unit_text(unit)}
     else:
         data = {"value": plain_number(value.value, unit), "unit": unit_text(unit)}
+        data["text"] = value.shown or cut_text(value.value, value.result)
+        if span := range_text(value):
+            data["range"] = span
     for name, end in (("low", value.low), ("high", value.high)):
         if end is not None:
             data[name] = plain_number(end, unit)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import json
+import math
 from decimal import Decimal
 from html import escape
 
@@ -15,6 +17,9 @@ def cut_text(amount: Quantity, result: Result, unit: str = "") -> str:
     if unit and unit != result.unit:
         return with_unit(number_text(magnitude(amount, unit), 3), unit)
     value = magnitude(amount, result.unit)
+    if result.digits:
+        places = max(0, result.digits - 1 - math.floor(math.log10(abs(value)))) if value else 0
+        return with_unit(f"{value:.{places}f}".replace("-", "−"), result.unit)
     places = max(0, -Decimal(str(result.cut)).normalize().as_tuple().exponent)  # type: ignore[operator]
     rounded = round(value / result.cut) * result.cut
     text = f"{rounded:.{places}f}"
@@ -29,11 +34,16 @@ def value_text(value: Value) -> str:
     if value.shown or isinstance(value.value, str):
         return value.shown or str(value.value)
     shown = cut_text(value.value, value.result)
-    if value.low is not None and value.high is not None:
-        unit = with_unit("", value.result.unit)
-        low, high = (cut_text(end, value.result).removesuffix(unit) for end in (value.low, value.high))
-        return f"{shown} ({low} to {high})"
-    return shown
+    span = range_text(value)
+    return f"{shown} ({span.removesuffix(with_unit('', value.result.unit))})" if span else shown
+
+
+def range_text(value: Value) -> str:
+    """The range of a result, ``"5.8 to 28 J"``; empty where it has none."""
+    if value.low is None or value.high is None:
+        return ""
+    unit = with_unit("", value.result.unit)
+    return f"{cut_text(value.low, value.result).removesuffix(unit)} to {cut_text(value.high, value.result)}"
 
 
 def _shown(value: Value) -> str:
@@ -55,7 +65,7 @@ def _also(value: Value) -> str:
 def answer_html(working: Working) -> str:
     """The whole answer: number first, cautions, drawing, further numbers, working, sources."""
     headline, *others = working.values.values()
-    parts = [_headline(headline, working.verdict), _cautions(working)]
+    parts = [_headline(headline, working.verdict), _keepsake(working), _cautions(working)]
     parts += [f'<figure class="to-scale">{drawing.svg()}</figure>' for drawing in working.drawings]
     parts += [_others(others), _working(working), _sources(working)]
     return "\n".join(part for part in parts if part)
@@ -70,6 +80,15 @@ def _headline(value: Value, verdict: str) -> str:
         + (f'<p class="verdict">{escape(verdict)}</p>' if verdict else "")
         + "</div>"
     )
+
+
+def _keepsake(working: Working) -> str:
+    """The button that keeps values of this answer on the device; the page's script acts on it."""
+    if working.keepsake is None:
+        return ""
+    kept = escape(json.dumps(vars(working.keepsake), ensure_ascii=False))
+    told = f"<small>{escape(working.keepsake.label)}</small>"
+    return f'<p class="keep"><button type="button" data-keep="{kept}">Keep on this device</button> {told}</p>'
 
 
 def _cautions(working: Working) -> str:

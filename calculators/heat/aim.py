@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from .pool import Material, Shot, boiling_beta, conducted, groups, threshold_energy
+
+CALM = 2e-3  # s; shorter pulses throw metal out (common practice, no source)
 
 
 @dataclass(frozen=True)
@@ -62,43 +64,39 @@ def choose(
     efficiency: float,
     machine: Machine,
 ) -> Shot | None:
-    """The shortest calm pulse the machine can give that melts ``depth``, with as wide a spot as it can; None if none.
+    """The calmest pulse the machine can give that melts ``depth``; None if there is none.
 
-    A pulse about as long as heat takes across the spot (Fo = 1) melts deep for its energy; where the power does not
-    reach, a longer pulse or a smaller spot must do. Half the machine is kept in hand where that is possible.
+    A pulse about as long as heat takes across the spot (Fo = 1) melts deep for its energy, so lengths go up from
+    there, and spots down from the wanted one. Of all that the machine can give, the one of least burden is taken.
     """
     spot = min(max(spot, machine.spot_min), machine.spot_max)
-    spots = [spot] + [one * spot for one in (0.8, 0.64, 0.5, 0.4, 0.3) if one * spot > machine.spot_min * 1.02]
-    for share, widths in ((0.55, spots[:2]), (0.75, spots), (1.0, [*spots, machine.spot_min])):
-        held = replace(machine, max_energy=share * machine.max_energy, max_power=share * machine.max_power)
-        for width in widths:
-            shot = _at_spot(depth, width, thickness, metal, absorptivity, efficiency, held)
-            if shot is not None:
-                return shot
-    return None
+    best, least = None, math.inf
+    for width in [max(spot * share, machine.spot_min) for share in (1, 0.8, 0.64, 0.5, 0.4, 0.3)]:
+        calm = (width / 2) ** 2 / metal.diffusivity
+        for stretch in range(12):
+            duration = min(max(calm * 1.6**stretch, machine.duration_min), machine.duration_max)
+            trial = Shot(1.0, duration, width, thickness)
+            most = min(machine.max_energy, machine.max_power * duration)
+            bound = _least(depth, trial, metal, absorptivity)
+            hopeless = _burden(trial.with_energy(bound), spot, machine) >= least
+            if hopeless and duration > CALM:
+                break  # a longer pulse needs more still
+            if bound <= most and not hopeless:
+                shot = trial.with_energy(energy_for(depth, trial, metal, absorptivity, efficiency))
+                if machine.can(shot) and (burden := _burden(shot, spot, machine)) < least:
+                    best, least = shot, burden
+            if duration >= machine.duration_max:
+                break
+        if width <= machine.spot_min:
+            break
+    return best
 
 
-def _at_spot(
-    depth: float,
-    width: float,
-    thickness: float,
-    metal: Material,
-    absorptivity: float,
-    efficiency: float,
-    machine: Machine,
-) -> Shot | None:
-    """The shortest pulse for a spot, from Fo = 1 up."""
-    best = (width / 2) ** 2 / metal.diffusivity
-    duration = min(max(best, machine.duration_min), machine.duration_max)
-    while True:
-        trial = Shot(1.0, duration, width, thickness)
-        if _least(depth, trial, metal, absorptivity) <= min(machine.max_energy, machine.max_power * duration):
-            shot = trial.with_energy(energy_for(depth, trial, metal, absorptivity, efficiency))
-            if machine.can(shot):
-                return shot
-        if duration >= machine.duration_max:
-            return None
-        duration = min(duration * 1.8, machine.duration_max)
+def _burden(shot: Shot, spot: float, machine: Machine) -> float:
+    """What speaks against a pulse: its energy, a spot smaller than wanted (a keyhole that traps gas), a pulse under
+    2 ms (spatter), a machine near its end (weights: common practice, no source)."""
+    used = max(shot.energy / machine.max_energy, shot.energy / shot.duration / machine.max_power)
+    return shot.energy * (spot / shot.spot) ** 3 * max(1.0, CALM / shot.duration) * (1 + 2 * max(0.0, used - 0.55))
 
 
 def _least(depth: float, shot: Shot, metal: Material, absorptivity: float) -> float:

@@ -19,8 +19,10 @@ Energies = tuple[float, float, float]
 def aimed_pass(working: Working, name: str, depth: float, shot: Shot, one: Known, machine: Machine) -> Energies:
     """Energy with its range by the unknowns; pulse length, spot and rate by what is common. Returns the energies."""
     a, f = one.absorptivity, one.efficiency
-    low = energy_for(depth, shot, one.poor, a.high, f.high)
-    wanted = energy_for(depth, shot, one.good, a.low, f.low)
+    # A poor conductor melts sooner, but where the pulse is short for the depth it needs more to get there.
+    metals = {id(metal): metal for metal in (one.poor, one.nominal, one.good)}.values()
+    low = min(energy_for(depth, shot, metal, a.high, f.high) for metal in metals)
+    wanted = max(energy_for(depth, shot, metal, a.low, f.low) for metal in metals)
     high = min(wanted, machine.max_energy, machine.max_power * shot.duration)
     working.note(
         f"{name.capitalize()}: energy that melts {depth * 1e3:.2f} mm deep at {shot.duration * 1e3:.2g} ms "

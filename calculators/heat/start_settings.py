@@ -7,7 +7,7 @@ from ..fields import Amount, Choice, Length, StockThickness
 from ..metals import Metal
 from ..units import Quantity, magnitude, number_text, quantity
 from . import cautions
-from .aim import Machine, choose, power_wanted
+from .aim import Machine, choose, energy_for, power_wanted
 from .fields import HeatMetalField, Spread
 from .heat_metals import cite_heat, heat_metal
 from .ladder import ladder
@@ -30,16 +30,16 @@ def _results() -> list[Result]:
     for name in ("weld", "tack", "leveling"):
         words = name.capitalize()
         found += [
-            Result(f"{name}_energy", f"{words}: energy", "J", 0.05),
+            Result(f"{name}_energy", f"{words}: energy", "J", digits=2),
             Result(f"{name}_duration", f"{words}: pulse length", "ms", 0.1),
             Result(f"{name}_spot", f"{words}: spot", "mm", 0.05),
             Result(f"{name}_rate", f"{words}: pulses a second", "Hz", 0.5),
         ]
     return [
         *found,
-        Result("ladder_first", "First test spot", "J", 0.01),
+        Result("ladder_first", "First test spot", "J", digits=2),
         Result("ladder_step", "Step from spot to spot", "percent", 1),
-        Result("ladder_last", "Last test spot", "J", 0.1),
+        Result("ladder_last", "Last test spot", "J", digits=2),
         Result("ladder", "Test spots"),
     ]
 
@@ -100,6 +100,7 @@ def start_settings(
     amounts = (spot_min, spot_max, duration_min, duration_max)
     limits = [magnitude(one, unit) for one, unit in zip(amounts, ("m", "m", "s", "s"), strict=True)]
     machine = Machine(magnitude(max_energy, "J"), magnitude(max_peak_power, "W"), *limits)
+    _keep(working, source, machine)
     heat = heat_metal(metal)
     cite_heat(
         working, heat, ("density", "heat_capacity", "latent_heat", "conductivity", "solidus", "liquidus", "boiling")
@@ -118,21 +119,34 @@ def start_settings(
     )  # fmt: skip
     thick = magnitude(thickness, "m")
     depth = magnitude(deep, "m")
-    weld = choose(
-        depth, 0.7 * depth + (0.6e-3 if source == "arc" else 0.15e-3), thick,
-        one.nominal, one.absorptivity.value, one.efficiency.value, machine,
-    )  # fmt: skip
+    guess = known(heat, ARC if source == "arc" else None, None)
+    weld = _pulse(depth, 0.7 * depth + (0.6e-3 if source == "arc" else 0.15e-3), thick, guess, one, machine)
     if weld is None:
         _refuse(working, depth, thick, one, machine)
         return
-    tack = choose(
-        0.45 * depth, weld.spot, thick, one.nominal, one.absorptivity.value, one.efficiency.value, machine
-    ) or weld  # fmt: skip
+    tack = _pulse(0.45 * depth, weld.spot, thick, guess, one, machine)
+    if tack is None or tack.energy > weld.energy:
+        tack = _with_energy_for(0.45 * depth, weld, one)
     weld_energy = aimed_pass(working, "weld", depth, weld, one, machine)
     aimed_pass(working, "tack", 0.45 * depth, tack, one, machine)
     leveling_pass(working, weld, weld_energy, one, machine)
     ladder(working, weld, one, machine)
     _words(working, metal, one, weld, depth if joint in ("butt", "edge", "t-corner") else weld.thickness)
+
+
+def _pulse(depth: float, spot: float, thick: float, guess: Known, one: Known, machine: Machine) -> Shot | None:
+    """Length and spot by the guess for the metal, so that the shop's own values move the energy only; by those
+    values where the machine can't give that energy."""
+    found = choose(depth, spot, thick, guess.nominal, guess.absorptivity.value, guess.efficiency.value, machine)
+    if found is not None:
+        found = _with_energy_for(depth, found, one)
+        if machine.can(found):
+            return found
+    return choose(depth, spot, thick, one.nominal, one.absorptivity.value, one.efficiency.value, machine)
+
+
+def _with_energy_for(depth: float, shot: Shot, one: Known) -> Shot:
+    return shot.with_energy(energy_for(depth, shot, one.nominal, one.absorptivity.value, one.efficiency.value))
 
 
 def _machine_fits(working: Working, *ends: Quantity) -> bool:
@@ -144,6 +158,25 @@ def _machine_fits(working: Working, *ends: Quantity) -> bool:
             "duration_min", "The shortest pulse is longer than the longest: enter the two the other way around"
         )
     return not working.errors
+
+
+def _keep(working: Working, source: str, machine: Machine) -> None:
+    """Offer to keep the machine's limits for the other settings of this device."""
+    limits = {
+        "max_energy": (machine.max_energy, "J"),
+        "max_peak_power": (machine.max_power / 1e3, "kW"),
+        "spot_min": (machine.spot_min * 1e3, "mm"),
+        "spot_max": (machine.spot_max * 1e3, "mm"),
+        "duration_min": (machine.duration_min * 1e3, "ms"),
+        "duration_max": (machine.duration_max * 1e3, "ms"),
+    }
+    energy, power, *ends = (number_text(number) for number, _ in limits.values())
+    working.keep(
+        f"This {'pulsed arc' if source == 'arc' else 'laser'}: {energy} J, {power} kW, "
+        f"spot {ends[0]} to {ends[1]} mm, pulse {ends[2]} to {ends[3]} ms",
+        {"source": source},
+        {name: f"{number_text(number)} {unit}" for name, (number, unit) in limits.items()},
+    )
 
 
 def _refuse(working: Working, depth: float, thick: float, one: Known, machine: Machine) -> None:

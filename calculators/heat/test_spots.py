@@ -103,8 +103,12 @@ def test_spots(
     _next(working, curves, found, material, dial)
     text = f"{found.low:.3g} to {found.high:.3g}"
     words = f"absorptivity {text}" + (f"; efficiency {deep[1]:.2g} to {deep[2]:.2g}" if deep else "")
-    working.result(
-        "to_settings", words, absorptivity=text, efficiency=f"{deep[1]:.2g} to {deep[2]:.2g}" if deep else ""
+    melted = f"{deep[1]:.2g} to {deep[2]:.2g}" if deep else ""
+    working.result("to_settings", words, absorptivity=text, efficiency=melted)
+    working.keep(
+        f"{metal.name}, {'pulsed arc' if source == 'arc' else 'laser'}: {words}",
+        {"metal": metal.key, "source": source},
+        {"absorptivity": text, **({"efficiency": melted} if melted else {})},
     )
     if dial is not None:
         note = f"misses your points by up to {100 * dial.off:.1f} %" if len(pairs) > 2 else "two points: not checked"

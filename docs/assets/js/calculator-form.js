@@ -91,7 +91,9 @@ class CalculatorForm {
     if (answer.html !== this.shown || "stale" in this.panel.dataset) this.status.textContent = "";
     if (answer.html !== this.shown) this.replaceAnswer(answer.html ?? "");
     delete this.panel.dataset.stale;
-    if (Object.keys(this.changed).length || fromAddress(this.slug)) {
+    const own = Object.keys(this.changed).length > 0;
+    this.panel.toggleAttribute("data-own-numbers", own); // the example's values are nobody's to keep
+    if (own || fromAddress(this.slug)) {
       history.replaceState(history.state, "", linkTo(this.slug, this.changed));
     }
     this.later("speak", BEFORE_SPEAKING, () => {
@@ -145,6 +147,7 @@ class CalculatorForm {
     remember(this.key, {});
     if (fromAddress(this.slug)) history.replaceState(history.state, "", location.pathname + location.search);
     this.replaceAnswer(this.example);
+    this.panel.removeAttribute("data-own-numbers");
     delete this.panel.dataset.stale;
     this.status.textContent = this.greeting;
   }

@@ -2,7 +2,9 @@
 // after two failures in a row the question is given up.
 
 /**
- * @typedef {{html?: string, inputs?: Record<string, string>, errors?: Record<string, string>}} Answer
+ * @typedef {{text?: string, range?: string}} Result
+ * @typedef {{html?: string, inputs?: Record<string, string>, results?: Record<string, Result>,
+ *   errors?: Record<string, string>}} Answer
  * @typedef {{key: string, request: string, resolve(answer?: Answer): void, reject(reason: Error): void}} Question
  */
 
