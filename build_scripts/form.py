@@ -1,20 +1,23 @@
 """A calculator's declaration as a form that stands on a page, with its worked example already answered in it.
 
 The page's scripts know the form by its data attributes only: ``data-calculator`` and ``data-field`` name the
-question, ``data-example`` holds the text of this page's worked example (the page's preset where it gives one),
-``data-other`` names the box for a value that no list has.
+question, ``data-example`` holds the text of this page's worked example (the page's preset where it gives one, else
+the shop's own value), ``data-other`` names the box for a value that no list has, ``data-house-value`` marks a field
+that starts with the shop's value, and ``data-house`` carries what the shop has settled to the page's Python.
 """
 
 from __future__ import annotations
 
+import json
 from collections.abc import Mapping
+from dataclasses import dataclass, field
 from html import escape
-from typing import NamedTuple
 
 from build_scripts.errors import PageError, nearest
+from build_scripts.house_values import NO_SHOP, Shop, told
 from calculators.declare import Calculator, Working, all_calculators
 from calculators.errors import Complaint, FieldErrors
-from calculators.fields import Amount, Choice, Count, Field, MetalField, StockThickness
+from calculators.fields import Amount, Choice, Count, Field, MetalField, RingSizeField, StockThickness
 from calculators.run import work_out
 from calculators.show import answer_html
 from calculators.units import unit_text
@@ -23,11 +26,24 @@ OTHER = "other"
 OTHER_METAL = "Another alloy: enter its density"
 
 
-class Form(NamedTuple):
-    """The inside of a form element, and the sources that its worked example cites."""
+@dataclass(frozen=True)
+class Form:
+    """The inside of a form element, the sources that its worked example cites, and attributes of the element."""
 
     html: str
     cited: list[str]
+    attributes: dict[str, str] = field(default_factory=dict)
+
+
+@dataclass
+class _Start:
+    """What a form starts with; ``house`` names the fields with the shop's values, ``left_out`` tells which gave way."""
+
+    shop: Shop
+    texts: dict[str, str]
+    house: list[str]
+    left_out: list[str]
+    working: Working
 
 
 def find(slug: str) -> Calculator:
@@ -51,22 +67,47 @@ def read_presets(text: str) -> dict[str, str]:
     return presets
 
 
-def calculator_form(calculator: Calculator, presets: Mapping[str, str], form_id: str, level: int = 3) -> Form:
+def calculator_form(
+    calculator: Calculator, presets: Mapping[str, str], form_id: str, level: int = 3, shop: Shop = NO_SHOP
+) -> Form:
     """What stands inside ``<form id=form_id>``: title, fields, the worked example's answer, actions.
 
-    ``level`` is that of the title as a heading. What the page's search should not find stands in marked elements.
+    ``level`` is that of the title as a heading; the values of the ``shop`` fill what the page leaves open. What the
+    page's search should not find stands in marked elements.
     Raises ``PageError`` when a preset names no field or is refused by its field, or when there is no answer.
     """
-    texts = _checked(calculator, presets)
-    try:
-        _, working = work_out(calculator, texts)
-    except FieldErrors as bad:
-        told = "; ".join(f"{name}: {sentence}" if name else sentence for name, sentence in bad.errors.items())
-        raise PageError(f"The calculator {calculator.slug} has no answer for this page's presets. {told}.") from bad
-    return Form(_html(calculator, texts, form_id, working, level), list(working.cited))
+    start = _start(calculator, presets, shop)
+    asks_size = any(isinstance(one, RingSizeField) for one in calculator.fields)
+    attributes = {"data-house": json.dumps(vars(shop.house))} if asks_size and shop.house.ring_scale else {}
+    return Form(_html(calculator, start, form_id, level), list(start.working.cited), attributes)
 
 
-def _checked(calculator: Calculator, presets: Mapping[str, str]) -> dict[str, str]:
+def _start(calculator: Calculator, presets: Mapping[str, str], shop: Shop) -> _Start:
+    """The shop's values under the page's own. Those that have no answer with the page's numbers give way to them:
+    a page can't know what a shop will settle, and the form says so."""
+    values = {name: text for name, text in shop.values_for(calculator).items() if name not in presets}
+    fields = {one.name: one for one in calculator.fields}
+    left_out: list[str] = []
+    while True:
+        texts = _checked(calculator, {**values, **presets}, shop)
+        try:
+            asked, working = work_out(calculator, texts, shop.house)
+            return _Start(shop, texts, [name for name in values if name in asked], left_out, working)
+        except FieldErrors as bad:
+            reasons = "; ".join(f"{name}: {sentence}" if name else sentence for name, sentence in bad.errors.items())
+            blamed = [name for name in values if name in bad.errors] or list(values)
+            if not blamed:
+                raise PageError(
+                    f"The calculator {calculator.slug} has no answer for this page's presets. {reasons}."
+                ) from bad
+            left_out += [
+                f"{fields[name].phrase} ({bad.errors[name]})" if name in bad.errors else fields[name].phrase
+                for name in blamed
+            ]
+            values = {name: text for name, text in values.items() if name not in blamed}
+
+
+def _checked(calculator: Calculator, presets: Mapping[str, str], shop: Shop) -> dict[str, str]:
     """The text of every field, with choices spelt as their list spells them."""
     names = [one.name for one in calculator.fields]
     for name in presets:
@@ -74,6 +115,7 @@ def _checked(calculator: Calculator, presets: Mapping[str, str]) -> dict[str, st
             raise PageError(f"The calculator {calculator.slug} has no field {name}. {nearest(name, names)}")
     texts = {**calculator.example(), **presets}
     for one in calculator.fields:
+        texts[one.name] = one.in_house(texts[one.name], shop.house)
         try:
             value = one.read(texts[one.name])
         except Complaint as complaint:
@@ -100,42 +142,58 @@ def _without_unit(text: str, unit: str) -> str:
     return text
 
 
-def _html(calculator: Calculator, texts: Mapping[str, str], form_id: str, working: Working, level: int) -> str:
+def _html(calculator: Calculator, start: _Start, form_id: str, level: int) -> str:
     plain = [one for one in calculator.fields if not one.group]
     groups: dict[str, list[Field]] = {}
     for one in calculator.fields:
         if one.group:
             groups.setdefault(one.group, []).append(one)
-    fields = "".join(_field(one, texts, form_id) for one in plain)
+    fields = "".join(_field(one, start, form_id) for one in plain)
     fields += "".join(
         f'<details class="field-group"><summary>{escape(name)}</summary><div class="fields">'
-        + "".join(_field(one, texts, form_id) for one in members)
+        + "".join(_field(one, start, form_id) for one in members)
         + "</div></details>"
         for name, members in groups.items()
     )
     return (
         '<div class="calculator-head">'
         f'<h{level} class="calculator-title" id="{form_id}-title">{escape(calculator.title)}</h{level}>'
-        f"<p>{escape(calculator.purpose)}</p>"
+        f"<p>{escape(calculator.purpose)}</p>{_house_words(calculator, start)}"
         "<noscript data-search-exclude><p>Scripts are off in this browser, so the numbers stay as they are: "
         "the answer is the worked example with the values shown.</p></noscript></div>"
         f'<div class="calculator-fields" data-search-exclude><div class="fields">{fields}</div></div>'
         '<div class="calculator-answer" data-search-exclude>'
         '<p class="form-status" data-status role="status">Worked example with the values shown</p>'
         f'<section class="answer" data-answer aria-live="polite" aria-label="Answer: {escape(calculator.title)}">'
-        f"{answer_html(working)}</section>"
+        f"{answer_html(start.working)}</section>"
         '<p class="actions"><button type="button" data-reset>Start again</button>'
         '<button type="button" data-copy-link>Copy link</button>'
         '<button type="button" data-print>Print</button></p></div>'
     )
 
 
-def _field(one: Field, texts: Mapping[str, str], form_id: str) -> str:
+def _house_words(calculator: Calculator, start: _Start) -> str:
+    """Which of the numbers shown are the shop's, and which had to give way to the page's."""
+    fields = {one.name: one for one in calculator.fields}
+    words = ""
+    if start.house:
+        used = "; ".join(told(fields[name], start.texts[name]) for name in start.house)
+        words += f"<b>House values:</b> {escape(used)}. "
+    if start.left_out:
+        words += f"<b>House value not used here:</b> {escape('; '.join(start.left_out))}."
+    return f'<p class="house-values" data-search-exclude>{words.strip()}</p>' if words else ""
+
+
+def _field(one: Field, start: _Start, form_id: str) -> str:
+    texts = start.texts
     text = texts[one.name]
     box_id = f"{form_id}-{one.name}"
-    hint = f'<p class="hint" id="{box_id}-hint">{escape(one.hint)}</p>' if one.hint else ""
+    scale = start.shop.house.ring_scale if isinstance(one, RingSizeField) else ""
+    words = f"{one.hint} A number alone is read as {scale}.".strip() if scale else one.hint
+    hint = f'<p class="hint" id="{box_id}-hint">{escape(words)}</p>' if words else ""
+    own = " data-house-value" if one.name in start.house else ""
     described = f"{box_id}-hint {box_id}-error" if hint else f"{box_id}-error"
-    hidden = "" if one.asked(dict(texts)) else " hidden"
+    hidden = "" if one.asked(texts) else " hidden"
     if isinstance(one, Choice):
         box = _select(one, text, _options(one, text), box_id, described)
     elif isinstance(one, MetalField):
@@ -144,7 +202,7 @@ def _field(one: Field, texts: Mapping[str, str], form_id: str) -> str:
         box = _box(one, text, box_id, described, f'name="{one.name}" data-example="{escape(text)}"')
     optional = "" if one.required else " <small>(may stay empty)</small>"
     return (
-        f'<div class="field" data-field="{one.name}"{hidden}>'
+        f'<div class="field" data-field="{one.name}"{own}{hidden}>'
         f'<label for="{box_id}">{escape(one.label)}{optional}</label>'
         f'{box}<p class="field-error" id="{box_id}-error" hidden></p>{hint}</div>'
     )

@@ -36,8 +36,9 @@ class PageFile(NamedTuple):
 
 @lru_cache(maxsize=4)
 def page_files(docs: Path) -> tuple[PageFile, ...]:
-    """Every Markdown page below ``docs`` in the order of its path."""
-    return tuple(_page_file(file, docs) for file in sorted(docs.rglob("*.md")))
+    """Every Markdown page below ``docs`` in the order of its path. The notes of a shop are no pages."""
+    files = (file for file in sorted(docs.rglob("*.md")) if not file.is_relative_to(docs / "house/notes"))
+    return tuple(_page_file(file, docs) for file in files)
 
 
 def _page_file(file: Path, docs: Path) -> PageFile:
@@ -83,10 +84,12 @@ def calculators_by_topic() -> dict[str, list[Calculator]]:
 
 
 def pages_carrying(wanted: Iterable[Calculator], docs: Path) -> dict[str, PageFile]:
-    """The first page that carries each calculator, for those that have one."""
+    """The first page of the handbook that carries each calculator, for those that have one."""
     slugs = {one.slug for one in wanted}
     carrying: dict[str, PageFile] = {}
     for page in page_files(docs):
+        if page.path.startswith("house/"):
+            continue
         for slug in slugs.intersection(page.calculators):
             carrying.setdefault(slug, page)
     return carrying

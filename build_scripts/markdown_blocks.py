@@ -16,7 +16,16 @@ from markdown.treeprocessors import Treeprocessor
 from markdown.util import AtomicString
 from pymdownx.blocks import BlocksExtension, BlocksProcessor
 
-from build_scripts import citations, data_tables, form, listings, ring_size_table, settings_table
+from build_scripts import (
+    citations,
+    data_tables,
+    form,
+    house_notes,
+    house_start,
+    listings,
+    ring_size_table,
+    settings_table,
+)
 from build_scripts.errors import PageError
 from build_scripts.page_block import PageBlock, PageState
 
@@ -35,11 +44,11 @@ class CalculatorBlock(PageBlock):
     def put(self, block: ElementTree.Element, slug: str, presets: dict[str, str]) -> None:
         """Make ``block`` the form of that calculator."""
         form_id = self.page.unique(slug)
-        filled = form.calculator_form(form.find(slug), presets, form_id, self.heading_level())
+        filled = form.calculator_form(form.find(slug), presets, form_id, self.heading_level(), self.page.shop)
         self.page.cited += filled.cited
         self.page.shown.add(slug)
         attributes = {"class": "calculator", "data-calculator": slug, "id": form_id, "autocomplete": "off"}
-        block.attrib.update({**attributes, "aria-labelledby": f"{form_id}-title"})
+        block.attrib.update({**attributes, "aria-labelledby": f"{form_id}-title", **filled.attributes})
         self.store_linked(block, filled.html)
 
 
@@ -244,6 +253,8 @@ BLOCKS: tuple[type[PageBlock], ...] = (
     DoorsBlock,
     DrawingBlock,
     GlanceBlock,
+    house_notes.HouseNoteBlock,
+    house_start.HouseBlock,
     MetalTableBlock,
     PagesBlock,
     PicturesBlock,
@@ -269,6 +280,8 @@ class HandbookExtension(BlocksExtension):
         for block in BLOCKS:
             block_mgr.register(block, {"page": self.page})
         md.treeprocessors.register(CheckBlocks(md, block_mgr), "handbook-check", 25)
+        md.preprocessors.register(house_notes.AddNote(md, self.page), "handbook-house-note", 32)
+        md.treeprocessors.register(house_notes.PlaceNote(md, self.page), "handbook-house-note", 24)
         md.inlinePatterns.register(citations.Cite(citations.PATTERN, md), "handbook-cite", 175)
         md.treeprocessors.register(citations.NumberCitations(md, self.page.cited), "handbook-citations", 15)
 

@@ -12,7 +12,7 @@ from xml.etree import ElementTree
 from markdown.util import AtomicString
 from pymdownx.blocks.block import Block
 
-from build_scripts import drawings
+from build_scripts import drawings, house_values
 
 HEADINGS = ("h1", "h2", "h3", "h4", "h5", "h6")
 _PAGE_LINK = re.compile(r'<a data-page="([^"]*)">([^<]*)</a>')  # as calculators.show writes them
@@ -27,6 +27,13 @@ class PageState:
     ids: set[str] = field(default_factory=set)
     cited: list[str] = field(default_factory=list)
     shown: set[str] = field(default_factory=set)
+    note: ElementTree.Element | None = None
+    is_house_page: bool = False
+
+    @property
+    def shop(self) -> house_values.Shop:
+        """What the shop of this handbook has settled."""
+        return house_values.shop(self.docs)
 
     def unique(self, wanted: str) -> str:
         """``wanted``, or with a number behind it when the page has it already."""
@@ -41,6 +48,8 @@ class PageState:
         self.ids.clear()
         self.cited.clear()
         self.shown.clear()
+        self.note = None
+        self.is_house_page = False
 
 
 class PageBlock(Block):
@@ -97,6 +106,7 @@ class PageBlock(Block):
         figure.text = AtomicString(self.store(svg))
 
     def heading_level(self) -> int:
-        """One below the last heading before this block."""
-        levels = [int(one.tag[1]) for one in self.md.parser.root.iter() if one.tag in HEADINGS]
-        return min(levels[-1] + 1 if levels else 2, 6)
+        """One below the last heading before this block. Those of a note are about to move down by one."""
+        before, down = (self.md.parser.root, 0) if self.page.note is None else (self.page.note, 1)
+        levels = [int(one.tag[1]) for one in before.iter() if one.tag in HEADINGS]
+        return min(levels[-1] + down + 1 if levels else 2, 6)

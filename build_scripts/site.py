@@ -9,8 +9,9 @@ import sys
 import time
 from pathlib import Path
 
-from build_scripts import policy, precache, vendor
+from build_scripts import house_check, policy, precache, vendor
 from build_scripts.bootstrap import REPO
+from build_scripts.errors import PageError
 
 SITE = REPO / "site"
 
@@ -25,12 +26,13 @@ def build() -> Path:
     unfinished = vendor.CACHE / f"site-{os.getpid()}"
     shutil.rmtree(unfinished, ignore_errors=True)
     try:
+        house_check.check(REPO / "docs")
         _render_pages(unfinished)
         vendor.copy_into(unfinished)
         policy.write_into_pages(unfinished)
         files, size = precache.write_service_worker(unfinished)
         _replace(SITE, unfinished)
-    except (vendor.VendorError, policy.PolicyError, precache.PrecacheError) as reason:
+    except (PageError, vendor.VendorError, policy.PolicyError, precache.PrecacheError) as reason:
         raise BuildError(str(reason)) from reason
     finally:
         shutil.rmtree(unfinished, ignore_errors=True)

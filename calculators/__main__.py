@@ -8,8 +8,9 @@ import sys
 
 from .data import sources
 from .declare import Calculator, all_calculators
-from .errors import FieldErrors
+from .errors import Complaint, FieldErrors
 from .fields import Choice, MetalField
+from .house import read_house
 from .run import SURPRISE, as_data, find, plain, work_out
 from .show import value_text
 from .units import unit_text
@@ -17,13 +18,17 @@ from .units import unit_text
 _USAGE = """python -m calculators                          list the calculators
 python -m calculators SLUG --help              list its fields
 python -m calculators SLUG name=value ...      work it out; fields left out take the worked example's values
-                           --json              the answer as JSON"""
+                           --json              the answer as JSON
+                           --ring-scale=US     read a ring size that is a number alone in this scale"""
+_RING_SCALE = "--ring-scale="
 
 
 def main(words: list[str]) -> int:
     """Run one command; returns the exit status (0 an answer, 2 something to correct)."""
     as_json = "--json" in words
     words = [word for word in words if word != "--json"]
+    scale = "".join(word.removeprefix(_RING_SCALE) for word in words if word.startswith(_RING_SCALE))
+    words = [word for word in words if not word.startswith(_RING_SCALE)]
     wants_help = any(word in ("--help", "-h") for word in words)
     words = [word for word in words if word not in ("--help", "-h")]
     if not words:
@@ -42,9 +47,11 @@ def main(words: list[str]) -> int:
             texts[name.strip()] = text
         if errors:
             raise FieldErrors(errors)
-        asked, working = work_out(calculator, texts)
+        asked, working = work_out(calculator, texts, read_house({"ring_scale": scale}))
     except FieldErrors as bad:
         return _complain(plain(bad.errors), as_json)
+    except Complaint as complaint:  # the ring scale
+        return _complain({"": complaint.sentence}, as_json)
     except (ArithmeticError, ValueError):
         return _complain({"": SURPRISE}, as_json)
     if as_json:

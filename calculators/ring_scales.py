@@ -115,6 +115,7 @@ _SCALE_WORDS = {
     "japan": "jp|jcs|japan|japanese",
     "swiss": "ch|swiss|it|italy|es|spain|nl",
 }
+_BARE = re.compile(r"[0-9.,/ ]+")
 _ACROSS = re.compile(r"(?:inside |inner )?(?:across|diameter|dia\.?|id|i\.d\.|ø)(?: inside)?", re.I)
 _AROUND = re.compile(r"(?:inside |inner )?(?:around|circumference|circ\.?)(?: inside)?", re.I)
 _UK = re.compile(r"([A-Za-z])\s*(?:\+\s*([0-9]{1,2}))?\s*(1/2|\.5|,5)?")
@@ -137,9 +138,26 @@ def read_ring_size(text: str) -> RingSize:
         return _on_scale(text, "uk", text)
     if re.fullmatch(r'[0-9.,/ ]+(?:mm|cm|in|inch|")', text, re.I):
         raise Complaint(f"Add across or around after {text}, or name a scale: {_EXAMPLES}")
-    if re.fullmatch(r"[0-9.,/ ]+", text):
+    if _BARE.fullmatch(text):
         raise Complaint(f"Name the scale as well: US {text}, JP {text}, CH {text} or ISO {text}, whichever it is")
     raise Complaint(f"Enter a ring size such as {_EXAMPLES}")
+
+
+def code_of_scale(name: str) -> str:
+    """The short name of a scale from any of its names: ``US``, ``UK``, ``ISO``, ``JP``, ``CH``.
+
+    Raises ``Complaint`` naming them.
+    """
+    for words in _SCALE_WORDS.values():
+        if re.fullmatch(words, name.strip(), re.I):
+            return words.partition("|")[0].upper()
+    codes = [words.partition("|")[0].upper() for words in _SCALE_WORDS.values()]
+    raise Complaint(f"There is no ring-size scale {name[:20]}: enter one of {', '.join(codes)}")
+
+
+def on_scale(text: str, code: str) -> str:
+    """A number alone with the scale written before it (``6`` → ``US 6``); any other text, or no scale: as it was."""
+    return f"{code} {text.strip()}" if code and _BARE.fullmatch(tidy(text)) else text
 
 
 def _measured(text: str, amount: str, of_circle: float) -> RingSize:

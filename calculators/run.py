@@ -17,6 +17,7 @@ from .data import sources
 from .declare import Calculator, Value, Working, all_calculators
 from .errors import Complaint, FieldErrors
 from .fields import Choice
+from .house import NO_HOUSE, House, read_house
 from .show import answer_html, cut_text, range_text
 from .units import Quantity, magnitude, unit_text
 
@@ -35,16 +36,20 @@ def _nearest(word: str, known: list[str]) -> str:
     return f" The nearest is {difflib.get_close_matches(word, known, 1, 0)[0]}"
 
 
-def work_out(calculator: Calculator, texts: Mapping[str, str]) -> tuple[dict[str, str], Working]:
+def work_out(
+    calculator: Calculator, texts: Mapping[str, str], house: House = NO_HOUSE
+) -> tuple[dict[str, str], Working]:
     """Read all fields and work the answer out.
 
-    Fields left out take the worked example's text. Returns the texts of the fields that counted and the working.
+    Fields left out take the worked example's text; ``house`` is what the shop has settled. Returns the texts of the
+    fields that counted, spelt out, and the working.
     Raises ``FieldErrors`` with a sentence for every field that can't be used.
     """
     names = [one.name for one in calculator.fields]
     errors = {name: f"There is no field {name[:60]}.{_nearest(name, names)}" for name in texts if name not in names}
     given = {**calculator.example(), **{name: text for name, text in texts.items() if name in names}}
     given.update(_implied(calculator, texts))
+    given.update({one.name: one.in_house(given[one.name], house) for one in calculator.fields})
     chosen = _chosen(calculator, given)
     asked: dict[str, str] = {}
     read: dict[str, Any] = {}
@@ -104,13 +109,13 @@ def _finite(value: Value) -> bool:
     return all(math.isfinite(float(one.magnitude)) for one in amounts if one is not None and not isinstance(one, str))
 
 
-def answer(slug: str, texts: Mapping[str, str], html: bool = False) -> dict[str, Any]:
+def answer(slug: str, texts: Mapping[str, str], html: bool = False, house: House = NO_HOUSE) -> dict[str, Any]:
     """The answer as plain data, or ``{"calculator", "errors": {field: sentence}}``.
 
     With ``html`` the fragment for the page's answer panel comes along.
     """
     try:
-        asked, working = work_out(find(slug), texts)
+        asked, working = work_out(find(slug), texts, house)
         data = as_data(asked, working)
         return {**data, "html": answer_html(working)} if html else data
     except FieldErrors as bad:
@@ -168,10 +173,14 @@ def _value_data(value: Value) -> dict[str, Any]:
 
 
 def run_json(request: str) -> str:
-    """The door for the page: ``{"calculator", "fields"}`` as JSON in, the answer with its ``html`` as JSON out."""
+    """The door for the page: ``{"calculator", "fields"}`` as JSON in, the answer with its ``html`` as JSON out.
+
+    ``"house"`` may stand beside them: what the shop has settled, as the form carries it.
+    """
     try:
         asked = json.loads(request)
         slug, texts = str(asked["calculator"]), {str(k): str(v) for k, v in asked["fields"].items()}
-    except (ValueError, KeyError, TypeError, AttributeError):
+        house = read_house(asked.get("house", {}))
+    except (ValueError, KeyError, TypeError, AttributeError, Complaint):
         return json.dumps({"calculator": "", "errors": {"": "The page asked a question that can't be read. Reload it"}})
-    return json.dumps(answer(slug, texts, html=True), ensure_ascii=False)
+    return json.dumps(answer(slug, texts, html=True, house=house), ensure_ascii=False)

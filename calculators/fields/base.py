@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Any, ClassVar
+from typing import TYPE_CHECKING, Any, ClassVar
 
 from ..errors import Complaint
 from ..reading import LONGEST
+
+if TYPE_CHECKING:
+    from ..house import House
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -38,6 +41,10 @@ class Field:
     def unit(self) -> str:
         """The unit assumed when none is typed; empty where there is none."""
         return ""
+
+    def in_house(self, text: str, house: House) -> str:
+        """What was typed, spelt out by what the shop has settled; most kinds of field need nothing of it."""
+        return text
 
     def read(self, text: str) -> Any:
         """The value of what was typed, or None when an optional field is empty.

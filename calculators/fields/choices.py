@@ -7,9 +7,10 @@ from dataclasses import dataclass
 from typing import ClassVar
 
 from ..errors import Complaint
+from ..house import House
 from ..metals import Metal, metal_of_density, metals
 from ..reading import WrongUnit, plain_name, read_amount
-from ..ring_scales import RingSize, read_ring_size
+from ..ring_scales import RingSize, on_scale, read_ring_size
 from ..units import magnitude
 from .base import Field
 
@@ -81,6 +82,9 @@ class RingSizeField(Field):
     """A ring size in any scale, or a measured inside diameter or circumference."""
 
     kind: ClassVar[str] = "ring size"
+
+    def in_house(self, text: str, house: House) -> str:
+        return on_scale(text, house.ring_scale)
 
     def understand(self, text: str) -> RingSize:
         return read_ring_size(text)

@@ -14,6 +14,7 @@ class CalculatorForm {
   /** @param {HTMLFormElement} form @param {number} index place on the page */
   constructor(form, index) {
     this.slug = form.dataset.calculator ?? "";
+    this.house = form.dataset.house && JSON.parse(form.dataset.house);
     this.key = `${this.slug} ${index}`;
     const card = form.closest(".calculator-card") ?? form;
     this.panel = /** @type {HTMLElement} */ (card.querySelector("[data-answer]"));
@@ -49,6 +50,11 @@ class CalculatorForm {
     return Object.fromEntries(this.fields.filter((f) => f.text !== f.preset).map((f) => [f.name, f.text]));
   }
 
+  /** What a link carries: the shop's own values as well, so that it means the same once they are others. */
+  get linked() {
+    return Object.fromEntries(this.fields.filter((f) => f.house || f.text !== f.preset).map((f) => [f.name, f.text]));
+  }
+
   /** Put inputs in; fields they do not name get the preset. @param {Record<string, string> | undefined} changed */
   fill(changed) {
     if (!changed) return;
@@ -70,7 +76,7 @@ class CalculatorForm {
     const round = ++this.round;
     this.later("old", isReady() ? 400 : 0, () => this.markOld("Working it out. This is still the old answer."));
     try {
-      const answer = await ask(this.key, this.slug, this.texts);
+      const answer = await ask(this.key, this.slug, this.texts, this.house);
       if (!answer || round !== this.round) return;
       this.drop("old");
       if (answer.errors) this.refuse(answer.errors);
@@ -94,7 +100,7 @@ class CalculatorForm {
     const own = Object.keys(this.changed).length > 0;
     this.panel.toggleAttribute("data-own-numbers", own); // the example's values are nobody's to keep
     if (own || fromAddress(this.slug)) {
-      history.replaceState(history.state, "", linkTo(this.slug, this.changed));
+      history.replaceState(history.state, "", linkTo(this.slug, this.linked));
     }
     this.later("speak", BEFORE_SPEAKING, () => {
       const [label, number] = [".result-label", ".number"].map((part) => this.panel.querySelector(part)?.textContent);
@@ -153,7 +159,7 @@ class CalculatorForm {
   }
 
   async copyLink() {
-    const link = linkTo(this.slug, this.changed);
+    const link = linkTo(this.slug, this.linked);
     try {
       await navigator.clipboard.writeText(link);
       this.status.textContent = "Link copied. It carries all the numbers above.";

@@ -5,6 +5,7 @@ export class FormField {
   constructor(box) {
     this.box = box;
     this.name = box.dataset.field ?? "";
+    this.house = "houseValue" in box.dataset; // its preset is the shop's
     const control = box.querySelector(`[name="${CSS.escape(this.name)}"]`);
     this.control = /** @type {HTMLInputElement | HTMLSelectElement} */ (control);
     this.preset = this.control.dataset.example ?? "";

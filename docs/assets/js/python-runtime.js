@@ -36,15 +36,16 @@ export function start() {
 }
 
 /**
- * Ask a calculator. A newer question with the same key (one per form) replaces an older one, which then resolves
+ * Ask a calculator; `house` is what the shop has settled, as the form carries it. A newer question with the same key (one per form) replaces an older one, which then resolves
  * to undefined. Rejects when Python cannot be had.
  * @param {string} key @param {string} calculator @param {Record<string, string>} fields
+ * @param {object} [house]
  * @returns {Promise<Answer | undefined>}
  */
-export function ask(key, calculator, fields) {
+export function ask(key, calculator, fields, house) {
   return new Promise((resolve, reject) => {
     waiting.get(key)?.resolve();
-    waiting.set(key, { key, request: JSON.stringify({ calculator, fields }), resolve, reject });
+    waiting.set(key, { key, request: JSON.stringify({ calculator, fields, house }), resolve, reject });
     start();
     sendNext();
   });
