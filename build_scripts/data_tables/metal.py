@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from xml.etree import ElementTree
 
@@ -17,6 +18,16 @@ CAPTION = (
     "in a weld is common practice, no source."
 )
 SOLDER_GROUPS = {"silver": "Silver solders", "gold": "Gold solders", "soft": "Soft solders"}
+FAMILIES = {
+    "gold": "Gold",
+    "silver": "Silver",
+    "platinum": "Platinum",
+    "palladium": "Palladium",
+    "steel": "Steel",
+    "titanium": "Titanium",
+    "base": "Base metals met in repairs",
+}
+_WIRE = math.pi / 4 * 100 / 1000  # cm³ in 100 mm of wire of 1 mm
 _FIGURES = (("strength", "MPa"), ("yield", "MPa"), ("hardness", "HV"))
 _SHARES = {
     "shear": "Shear strength / tensile strength",
@@ -58,6 +69,32 @@ def _solder(row: dict[str, object]) -> list[Cell]:
         str(row.get("found", "")),
         str(row.get("harm", "Lower fineness than the piece: it melts first.")),
         known(origins),
+    ]
+
+
+@data_table("densities")
+def densities(_: Options) -> ElementTree.Element:
+    """Density of every metal, what a piece of wire weighs, what a gram of wax becomes."""
+    wax = figure(load("casting")["wax"]["density"])
+    families = dict.fromkeys(one.family for one in metals())
+    groups = [
+        (FAMILIES.get(family, family), [_density(one, wax) for one in metals() if one.family == family])
+        for family in families
+    ]
+    heads = ["Metal", "Density|g/cm³", "1 mm wire|g in 100 mm", "1 g of wax|becomes g", KNOWN]
+    caption = "Density, with its spread where one is known. Wire and wax are computed from it."
+    return table("densities", caption, heads, groups)
+
+
+def _density(metal: Metal, wax: Figure) -> list[Cell]:
+    density = magnitude(metal.density.value, "g/cm**3")
+    spread = _spread(metal.density)
+    return [
+        metal.name,
+        two_lines(f"{density:.4g}", spread),
+        f"{_WIRE * density:.3f}",
+        f"{density / magnitude(wax.value, 'g/cm**3'):.1f}",
+        known([origin("density", metal.density), origin("wax", wax)]),
     ]
 
 
