@@ -115,10 +115,12 @@ def plug_fit(
 def _larger(working: Working, need: Quantity, stop: Quantity) -> Quantity:
     """The stub does two things, so it is as long as the longer of the two asks."""
     fills = magnitude(need, "mm") > magnitude(stop, "mm")
-    words = ("filling", "a bead that stops") if fills else ("a bead that stops", "filling")
-    leave = working.note("Stub to leave", f"the larger of the two: {words[0]}", need if fills else stop, "mm")
+    most, less = ("space", "bead") if fills else ("bead", "space")
+    leave = working.note(
+        "Stub to leave", f"the larger of the two: what the {most} asks for", need if fills else stop, "mm"
+    )
     working.result(
-        "stub_to_leave", leave, note=f"{words[0]} asks for more than {words[1]}; add what a countersink takes"
+        "stub_to_leave", leave, note=f"the {most} asks for more than the {less}; add what a countersink takes"
     )
     working.result("stub_to_melt", need, note="metal for the space around the post and the dome over it")
     working.result("stub_to_stop", stop, note="a smaller bead lets the post slip through")
