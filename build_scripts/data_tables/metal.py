@@ -88,10 +88,11 @@ def densities(_: Options) -> ElementTree.Element:
 
 def _density(metal: Metal, wax: Figure) -> list[Cell]:
     density = magnitude(metal.density.value, "g/cm**3")
-    spread = _spread(metal.density)
+    ends = [end for end in (metal.density.low, metal.density.high) if end is not None]
+    spread = " to ".join(f"{magnitude(end, 'g/cm**3'):.2f}" for end in ends)
     return [
         metal.name,
-        two_lines(f"{density:.4g}", spread),
+        two_lines(f"{density:.2f}", spread),
         f"{_WIRE * density:.3f}",
         f"{density / magnitude(wax.value, 'g/cm**3'):.1f}",
         known([origin("density", metal.density), origin("wax", wax)]),

@@ -11,6 +11,7 @@ import pytest
 from build_scripts import data_tables
 from build_scripts.errors import PageError
 from calculators.data import MARKS, sources
+from calculators.run import answer
 
 # Reference notes on units: B&S by its law, SWG from a textbook, share of the one over the other; drills in inches.
 GAUGES = {
@@ -127,3 +128,16 @@ def test_the_block_puts_the_table_and_its_citations_on_the_page() -> None:
     html = markdown.markdown(text, extensions=["tables", "toc", "build_scripts.markdown_blocks"])
     assert 'data-table="number-drills"' in html
     assert re.findall(r'<li id="cited-([\w-]+)">', html) == ["drill-table", "drill-code"]
+
+
+def test_wax_becomes_metal_by_the_ratio_of_the_densities() -> None:
+    # Fill geometry check G18 of the reference notes: 1.20 g of wax at 0.96 becomes 19.31 g of 18 ct at 15.45
+    factor = {line[0]: number(line[3]) for line in rows("densities")}
+    assert 1.2 * factor["18k yellow gold"] == pytest.approx(19.31, abs=0.06)  # the table shows one decimal
+
+
+def test_the_weight_of_wire_is_that_of_the_calculator() -> None:
+    found = {line[0]: number(line[2]) for line in rows("densities")}
+    for metal, name in (("sterling", "Sterling silver"), ("24k-yellow", "Fine gold, 24k")):
+        got = answer("stock-weight", {"shape": "round-wire", "diameter": "1 mm", "length": "100 mm", "metal": metal})
+        assert found[name] == pytest.approx(got["results"]["mass"]["value"], abs=0.0006)
