@@ -67,9 +67,11 @@ class NumberCitations(Treeprocessor):
             key = mark.attrib.pop("data-key")
             number = numbers.setdefault(key, len(numbers) + 1)
             mark.text = AtomicString(f"[{number}]")
+            mark.set("data-search-exclude", "")
             mark.set("aria-label", f"Source {number}: {find(key).citation}")
             mark.set("href", f"#cited-{key}" if lists else f"{SOURCES_PAGE}#{anchor(key)}")
         if lists:
+            lists[0].set("data-search-exclude", "")
             keys = list(dict.fromkeys([*numbers, *self.also_cited]))
             if not keys:
                 raise PageError(

@@ -9,11 +9,12 @@ import sys
 import time
 from pathlib import Path
 
-from build_scripts import house_check, policy, precache, vendor
+from build_scripts import house_check, policy, precache, search_index, vendor
 from build_scripts.bootstrap import REPO
 from build_scripts.errors import PageError
 
 SITE = REPO / "site"
+FAILURES = (PageError, vendor.VendorError, policy.PolicyError, precache.PrecacheError, search_index.SearchError)
 
 
 class BuildError(Exception):
@@ -30,9 +31,10 @@ def build() -> Path:
         _render_pages(unfinished)
         vendor.copy_into(unfinished)
         policy.write_into_pages(unfinished)
+        search_index.write_index(unfinished)
         files, size = precache.write_service_worker(unfinished)
         _replace(SITE, unfinished)
-    except (PageError, vendor.VendorError, policy.PolicyError, precache.PrecacheError) as reason:
+    except FAILURES as reason:
         raise BuildError(str(reason)) from reason
     finally:
         shutil.rmtree(unfinished, ignore_errors=True)
@@ -58,8 +60,9 @@ def _remove_unread(folder: Path) -> None:
     """Take out what no page loads, so that a tablet need not keep it."""
     # Holds the minute of the build; search engines take the plain one.
     (folder / "sitemap.xml.gz").unlink(missing_ok=True)
-    # Search in languages this site is not written in.
-    shutil.rmtree(folder / "assets/javascripts/lunr", ignore_errors=True)
+    # The theme's own search; ours is search_index.py and docs/assets/js/handbook-search.js.
+    for part in ("lunr", "workers"):
+        shutil.rmtree(folder / "assets/javascripts" / part, ignore_errors=True)
     for source_map in folder.glob("assets/**/*.map"):
         source_map.unlink()
 

@@ -1,4 +1,4 @@
-"""Gathers what the pages carry: the Python runtime, the offline parts and the typeface, from the locked packages.
+"""Gathers what the pages carry: the Python runtime, the offline parts, the search engine and the typeface.
 
 The runtime's standard library and our own Python are compiled to ``.pyc`` by the very runtime that will read them
 and kept in ``.cache/`` under the hash of everything that went in, so a rebuild of the pages is quick.
@@ -84,8 +84,16 @@ def copy_into(site: Path) -> None:
     fonts.mkdir()
     for name in FONT_FILES:
         shutil.copyfile(NODE_MODULES / "@fontsource/atkinson-hyperlegible-next/files" / name, fonts / name)
-    for folder, package in ((fonts, "@fontsource/atkinson-hyperlegible-next"), (workbox, "workbox-core")):
-        shutil.copyfile(NODE_MODULES / package / "LICENSE", folder / "LICENSE.txt")
+
+    engine = site / "vendor/minisearch"
+    engine.mkdir()
+    text = (NODE_MODULES / "minisearch/dist/es/index.js").read_text(encoding="utf-8")
+    (engine / "minisearch.js").write_text(text.partition("//# sourceMappingURL")[0], encoding="utf-8")
+
+    licensed = ((fonts, "@fontsource/atkinson-hyperlegible-next"), (workbox, "workbox-core"), (engine, "minisearch"))
+    for folder, package in licensed:
+        (found,) = (NODE_MODULES / package).glob("LICENSE*")
+        shutil.copyfile(found, folder / "LICENSE.txt")
 
 
 def _runtime_licenses() -> str:

@@ -1,10 +1,17 @@
-// What several of the scripts need: a button, and storage that may be refused.
+// What several of the scripts need: elements with text, a button, and storage that may be refused.
+
+/** @template {keyof HTMLElementTagNameMap} Tag @param {Tag} tag @param {string} [text] @param {string} [kind] its class */
+export function piece(tag, text = "", kind = "") {
+  const made = document.createElement(tag);
+  made.textContent = text;
+  if (kind) made.className = kind;
+  return made;
+}
 
 /** @param {string} label @param {() => void} action */
 export function button(label, action) {
-  const made = document.createElement("button");
+  const made = piece("button", label);
   made.type = "button";
-  made.textContent = label;
   made.addEventListener("click", action);
   return made;
 }
