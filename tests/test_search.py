@@ -1,4 +1,4 @@
-"""The search finds what a person at the bench asks for: the built index, the page's engine and the page's own module."""
+"""The search finds what a person at the bench asks for: the built index, the page's engine, the page's own module."""
 
 from __future__ import annotations
 
