@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from .pool import Material, Shot, boiling_beta, conducted, groups, threshold_energy
+from .pool import Material, Shot, boiling_beta, conducted, groups, reach, threshold_energy
 
 CALM = 2e-3  # s; shorter pulses throw metal out (common practice, no source)
 
@@ -32,27 +32,33 @@ def energy_for(depth: float, shot: Shot, metal: Material, absorptivity: float, e
     first = threshold_energy(shot, metal, absorptivity)
     fourier, thick, _ = groups(shot, metal)
     a, edge = shot.spot / 2, boiling_beta(metal)
-    calm, radius, _, _ = conducted(fourier, thick, edge, metal)
-    if depth <= calm * a:
+    asked = reach(depth / a, fourier, thick, metal)
+    if asked.at(edge):
         low, high = 1.0, edge
         for _ in range(7):
             middle = (low + high) / 2
-            if conducted(fourier, thick, middle, metal)[0] * a < depth:
-                low = middle
-            else:
+            if asked.at(middle):
                 high = middle
+            else:
+                low = middle
         return (low + high) / 2 * first
-    per_joule = 8 * efficiency / (math.pi * (2 * radius * a) ** 2 * metal.melt_heat)
-    low, high = math.log(edge * first), math.log(1e4 * first)
-    for _ in range(40):
-        middle = (low + high) / 2
-        energy = math.exp(middle)
-        share = min(1.0, math.log(energy / first / edge) / math.log(3 * metal.boiling_scaled / edge))
-        if (calm * a) ** (1 - share) * max(calm * a, per_joule * energy) ** share < depth:
-            low = middle
-        else:
-            high = middle
-    return math.exp((low + high) / 2)
+    calm, radius, _, _ = conducted(fourier, thick, edge, metal)
+    return edge * first * math.exp(_past_boiling(depth, calm * a, radius * a, edge * first, metal, efficiency))
+
+
+def _past_boiling(
+    depth: float, calm: float, radius: float, edge_energy: float, metal: Material, efficiency: float
+) -> float:
+    """ln of energy over that of boiling for a depth beyond ``calm``: the geometric mean of ``pool`` turned around.
+
+    With x that logarithm, L its span and p the balance's depth at x = 0 over ``calm`` (all as logarithms), the depth
+    over ``calm`` is x/L·(p + x) up to x = L, then p + x.
+    """
+    span = math.log(3 * metal.boiling_scaled / boiling_beta(metal))
+    balance = 8 * efficiency * edge_energy / (math.pi * (2 * radius) ** 2 * metal.melt_heat)
+    p, wanted = math.log(balance / calm), math.log(depth / calm)
+    x = (math.sqrt(p * p + 4 * span * wanted) - p) / 2
+    return min(x if x <= span else wanted - p, math.log(1e4))
 
 
 def choose(
@@ -103,8 +109,8 @@ def _least(depth: float, shot: Shot, metal: Material, absorptivity: float) -> fl
     """Energy that ``energy_for`` can't be under: the first mark, or boiling where conduction does not reach."""
     first, edge = threshold_energy(shot, metal, absorptivity), boiling_beta(metal)
     fourier, thick, _ = groups(shot, metal)
-    reaches = conducted(fourier, thick, edge, metal)[0] * shot.spot / 2 >= min(depth, 0.97 * shot.thickness)
-    return first if reaches else edge * first
+    asked = reach(min(depth, 0.97 * shot.thickness) / (shot.spot / 2), fourier, thick, metal)
+    return first if asked.at(edge) else edge * first
 
 
 def power_wanted(

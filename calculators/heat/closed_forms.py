@@ -21,9 +21,12 @@ def axis_rise(depth: float, fourier: float) -> float:
     """Temperature rise on the axis at ``depth`` in a thick body after Fo, over q·a/k."""
     reach = 2 * math.sqrt(fourier)
     near = depth / reach
-    if near > _FAR:
+    if near >= _FAR:
         return 0.0
-    return reach * (ierfc(near) - ierfc(math.sqrt(depth * depth + 1) / reach))
+    far = math.sqrt(depth * depth + 1) / reach
+    # ierfc twice, written out: the innermost sum of every answer.
+    rise = math.exp(-near * near) / _ROOT_PI - near * math.erfc(near)
+    return reach * (rise - (math.exp(-far * far) / _ROOT_PI - far * math.erfc(far) if far < _FAR else 0.0))
 
 
 def plate_axis_rise(depth: float, fourier: float, thickness: float) -> float:

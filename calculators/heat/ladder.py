@@ -9,7 +9,7 @@ from ..drawing import Point
 from ..units import quantity
 from .aim import Machine
 from .pictures import Plot
-from .pool import Material, Shot, boiling_beta, conducted, groups, threshold_energy
+from .pool import Material, Shot, boiling_beta, groups, radius, threshold_energy
 from .ranges import Known
 
 STEP = 1.25
@@ -70,7 +70,7 @@ def _widths(weld: Shot, metal: Material, absorptivity: float, last: float) -> li
     points: list[Point] = [(0.0, 0.0)]
     for i in range(8):
         beta = 1 + (edge - 1) * (i / 7) ** 2
-        width = conducted(fourier, thick, beta, metal)[1] * weld.spot * 1e3 if i else 0.0
+        width = radius(fourier, thick, beta, metal) * weld.spot * 1e3 if i else 0.0
         if beta * first >= last:
             x, y = points[-1]
             share = (last - x) / (beta * first - x)

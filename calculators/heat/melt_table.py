@@ -15,9 +15,12 @@ The text file is written by ``build_scripts/heat_model/make_table.py``; its head
 from __future__ import annotations
 
 import math
+from bisect import bisect_left
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from importlib.resources import files
+from operator import mul
 from typing import NamedTuple
 
 QUANTITIES = ("hold", "reach", "surface", "after")
@@ -44,30 +47,32 @@ class MeltTable:
 
     def at(self, fourier: float, beta: float, ste: float, kappa: float, thickness: float) -> Node:
         """Interpolated values; outside the nodes the nearest edge counts (β must not exceed 5.5)."""
-        row = _row(fourier, ste, kappa, thickness)
-        sums = [0.0] * len(QUANTITIES)
-        for n, weight in _weights(self.axes[4], math.sqrt(max(beta - 1, 0.0)), 4):
-            for i in range(len(QUANTITIES)):
-                sums[i] += weight * row[n * len(QUANTITIES) + i]
-        return Node(*sums)
+        row, width = _row(fourier, ste, kappa, thickness), len(QUANTITIES)
+        places = _beta_weights(beta)
+        return Node(*_mixed([weight for _, weight in places], [row[n * width : (n + 1) * width] for n, _ in places]))
 
     def for_metal(self, ste: float, kappa: float, k: int, m: int) -> list[float]:
         """The row of thickness node ``k`` and Fo node ``m``, between the nodes of Ste and κ."""
         _, kappas, thicknesses, fouriers = (len(axis) for axis in self.axes[:4])
-        sums = [0.0] * len(self.rows[0])
+        weights, rows = [], []
         for i, a in _weights(self.axes[0], math.log(ste), 3):
             for j, b in _weights(self.axes[1], math.log(kappa), 3):
-                row = self.rows[((i * kappas + j) * thicknesses + k) * fouriers + m]
-                sums = [one + a * b * two for one, two in zip(sums, row, strict=True)]
-        return sums
+                weights.append(a * b)
+                rows.append(self.rows[((i * kappas + j) * thicknesses + k) * fouriers + m])
+        return _mixed(weights, rows)
 
     def between(self, fourier: float, ste: float, kappa: float, thickness: float) -> list[float]:
         """The row between the nodes of the first four axes."""
-        sums = [0.0] * len(self.rows[0])
+        weights, rows = [], []
         for k, a in _weights(self.axes[2], 1 / thickness, 3):
             for m, b in _weights(self.axes[3], math.log(fourier), 4):
-                sums = [one + a * b * two for one, two in zip(sums, _for_metal(ste, kappa, k, m), strict=True)]
-        return sums
+                weights.append(a * b)
+                rows.append(_for_metal(ste, kappa, k, m))
+        return _mixed(weights, rows)
+
+
+def _mixed(weights: list[float], rows: Sequence[Sequence[float]]) -> list[float]:
+    return [sum(map(mul, weights, column)) for column in zip(*rows, strict=True)]
 
 
 # A calculator asks again and again for one metal, and for one pulse at several energies.
@@ -81,18 +86,30 @@ def _row(fourier: float, ste: float, kappa: float, thickness: float) -> list[flo
     return melt_table().between(fourier, ste, kappa, thickness)
 
 
+@lru_cache(maxsize=512)
+def _beta_weights(beta: float) -> list[tuple[int, float]]:
+    return _weights(melt_table().axes[4], math.sqrt(max(beta - 1, 0.0)), 4)
+
+
 def _weights(axis: tuple[float, ...], place: float, order: int) -> list[tuple[int, float]]:
     """Lagrange weights of the ``order`` nodes around ``place``; on a node that node alone."""
     place = min(max(place, axis[0]), axis[-1])
-    above = next(i for i, node in enumerate(axis) if node >= place)
+    above = bisect_left(axis, place)
     if math.isclose(axis[above], place, abs_tol=1e-12):
         return [(above, 1.0)]
     first = above - order // 2
     if order == 3 and above - 1 > 0 and place - axis[above - 1] < axis[above] - place:
         first = above - 2
     first = min(max(first, 0), len(axis) - order)
-    chosen = range(first, first + order)
-    return [(i, math.prod((place - axis[j]) / (axis[i] - axis[j]) for j in chosen if j != i)) for i in chosen]
+    nodes = axis[first : first + order]
+    found = []
+    for i, node in enumerate(nodes, first):
+        weight = 1.0
+        for other in nodes:
+            if other != node:
+                weight *= (place - other) / (node - other)
+        found.append((i, weight))
+    return found
 
 
 @lru_cache(maxsize=1)

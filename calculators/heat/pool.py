@@ -13,7 +13,7 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from .closed_forms import plate_axis_rise
-from .melt_table import LARGEST_BETA, melt_table
+from .melt_table import LARGEST_BETA, Node, melt_table
 
 EFFICIENCY = 0.11  # middle of the guess 0.05 to 0.25, for a weld that no one has sectioned yet
 EFFICIENCY_RANGE = (0.05, 0.25)
@@ -124,12 +124,46 @@ def boiling_beta(metal: Material) -> float:
 def conducted(fourier: float, thick: float, beta: float, metal: Material) -> tuple[float, float, float, float]:
     """Depth and radius in spot radii, θ at the surface, later growth of the depth; 1 ≤ β ≤ 5.5."""
     rise = plate_axis_rise(0.0, fourier, thick)
-    node = melt_table().at(max(fourier, 1e-6), beta, metal.ste, metal.kappa, max(thick, 1e-6))
-    wanted = (1 + min(node.hold, 1.0) * (beta - 1)) / beta * rise
-    depth = _depth(fourier, thick, rise, wanted)
-    radius = max(0.0, 1 + node.reach * math.sqrt(fourier / (1 + fourier)))
-    radius *= min(1.0, math.sqrt(max(beta - 1, 0.0) / 0.07))  # below the first node the pool shrinks to nothing
-    return depth, radius, 1 + node.surface / metal.kappa * (beta - 1), max(node.after, 0.0)
+    node = _node(fourier, thick, beta, metal)
+    depth = _depth(fourier, thick, rise, _front(node, beta) * rise)
+    return depth, _radius(node, fourier, beta), 1 + node.surface / metal.kappa * (beta - 1), max(node.after, 0.0)
+
+
+def radius(fourier: float, thick: float, beta: float, metal: Material) -> float:
+    """The radius of ``conducted`` without looking for the depth."""
+    return _radius(_node(fourier, thick, beta, metal), fourier, beta)
+
+
+class _Reach:
+    """Whether heat that is only conducted melts to one depth (spot radii): no root is needed to know that."""
+
+    def __init__(self, depth: float, fourier: float, thick: float, metal: Material) -> None:
+        self.groups, self.metal = (fourier, thick), metal
+        self.share = plate_axis_rise(depth, fourier, thick) / plate_axis_rise(0.0, fourier, thick)
+
+    def at(self, beta: float) -> bool:
+        """The pool of this β ends there or deeper."""
+        return self.share >= _front(_node(*self.groups, beta, self.metal), beta)
+
+
+@lru_cache(maxsize=256)
+def reach(depth: float, fourier: float, thick: float, metal: Material) -> _Reach:
+    """A question asked at many β: whether conduction alone melts as deep as ``depth`` spot radii."""
+    return _Reach(depth, fourier, thick, metal)
+
+
+def _node(fourier: float, thick: float, beta: float, metal: Material) -> Node:
+    return melt_table().at(max(fourier, 1e-6), beta, metal.ste, metal.kappa, max(thick, 1e-6))
+
+
+def _front(node: Node, beta: float) -> float:
+    """What the closed form without melting gives at the front, over its value at the center of the surface."""
+    return (1 + min(node.hold, 1.0) * (beta - 1)) / beta
+
+
+def _radius(node: Node, fourier: float, beta: float) -> float:
+    wide = max(0.0, 1 + node.reach * math.sqrt(fourier / (1 + fourier)))
+    return wide * min(1.0, math.sqrt(max(beta - 1, 0.0) / 0.07))  # below the first node the pool shrinks to nothing
 
 
 def _depth(fourier: float, thick: float, rise: float, wanted: float) -> float:
