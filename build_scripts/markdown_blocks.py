@@ -23,6 +23,7 @@ from build_scripts import (
     house_notes,
     house_start,
     listings,
+    model_accuracy_table,
     ring_size_table,
     settings_table,
 )
@@ -174,6 +175,15 @@ class SettingsTableBlock(PageBlock):
         block.text = AtomicString(self.store(settings_table.settings_table_html(self.argument, text)))
 
 
+class ModelAccuracyBlock(PageBlock):
+    """``/// model-accuracy | errors``: a table of the heat model's own benchmark (also ``grid``, ``times``)."""
+
+    NAME, ARGUMENT, RAW = "model-accuracy", True, True
+
+    def fill(self, block: ElementTree.Element, text: str) -> None:
+        block.text = AtomicString(self.store(model_accuracy_table.model_accuracy_html(self.argument)))
+
+
 class SourcesListBlock(PageBlock):
     """``/// sources-list``: every source of the handbook."""
 
@@ -256,6 +266,7 @@ BLOCKS: tuple[type[PageBlock], ...] = (
     house_notes.HouseNoteBlock,
     house_start.HouseBlock,
     MetalTableBlock,
+    ModelAccuracyBlock,
     PagesBlock,
     PicturesBlock,
     QuestionBlock,

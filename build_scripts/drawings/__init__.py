@@ -1,7 +1,8 @@
 """The drawings of the pages: one function a drawing, found by looking through this folder.
 
 A drawing is a function without arguments, marked ``@drawing("butt-before")``, that returns a
-``calculators.drawing.Drawing``. There is no list to keep: put it in a module here and a page can show it.
+``calculators.drawing.Drawing``. There is no list to keep: put it in a module here and a page can show it. A chart is
+a drawing marked ``@chart("...")`` instead: it may carry the names and figures of its axes.
 """
 
 from __future__ import annotations
@@ -16,6 +17,7 @@ from calculators.drawing import Drawing
 
 Draw = Callable[[], Drawing]
 _known: dict[str, Draw] = {}
+_charts: set[str] = set()
 
 
 def drawing(slug: str) -> Callable[[Draw], Draw]:
@@ -29,6 +31,18 @@ def drawing(slug: str) -> Callable[[Draw], Draw]:
         return draw
 
     return register
+
+
+def chart(slug: str) -> Callable[[Draw], Draw]:
+    """Register a chart: a drawing that is read along axes and so needs more lettering than a picture."""
+    _charts.add(slug)
+    return drawing(slug)
+
+
+def is_chart(slug: str) -> bool:
+    """Whether that drawing is a chart."""
+    all_drawings()
+    return slug in _charts
 
 
 @lru_cache(maxsize=1)

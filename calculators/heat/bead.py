@@ -12,7 +12,9 @@ from .fields import HeatMetalField, Spread, SpreadField
 from .heat_metals import cite_heat, heat_metal
 from .ranges import prior
 
-SPAN = (0.2, 5.0)  # Fo by the length, where the formula was held against a 1-D solver
+# Fo by the length, where the formula was held against two numerical solutions of a bead that stays at melting. It lies
+# 5 to 9 % above both; the difference is left in as room for a bead that gets hotter.
+SPAN = (0.2, 5.0)
 ARC = Spread(0.77, 0.5, 0.85, False)
 
 
@@ -140,7 +142,7 @@ def bead(
 def _ends(low: float, middle: float) -> tuple[float, float]:
     """Low: a bead just at melting, and a wire that conducts less. High: one that conducts better and overheats."""
     off = 0.3 * (1 - low / middle)
-    return 0.92 - off, 1.05 + off
+    return 0.915 - off, 1.05 + off
 
 
 def _notes(working: Working, fo: float, source: str) -> None:
@@ -155,7 +157,8 @@ def _notes(working: Working, fo: float, source: str) -> None:
         )
     else:
         working.verdict = (
-            "Within the checked range: 5 to 9 % above a numerical solution whose bead stays just at melting."
+            "Within the checked range: 5 to 9 % above two numerical solutions whose bead stays just at melting. A real "
+            "bead gets hotter."
         )
 
 

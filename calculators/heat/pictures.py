@@ -44,9 +44,9 @@ def pool_section(shot: Shot, metal: Material, found: Pool, thickness_shown: bool
     picture.rectangle(0, top, 2 * side, shown, "part")
     if soft > depth:
         reach = min((width / 2 or spot / 2) + (soft - depth), side * 0.98)
-        picture.polygon(_bowl(middle, top, reach, min(soft, shown)), "soft")
+        picture.polygon(bowl(middle, top, reach, min(soft, shown)), "soft")
     if depth > 0:
-        picture.polygon(_bowl(middle, top, width / 2, depth), "hot")
+        picture.polygon(bowl(middle, top, width / 2, depth), "hot")
         picture.dimension((middle - width / 2, top), (middle + width / 2, top), f"{width:.2f} mm", away=46)
         picture.dimension((middle + width / 2, top + depth), (middle + width / 2, top), f"{depth:.2f} mm", away=-16)
     picture.beam(middle, top, spot, 30 / scale)
@@ -60,7 +60,7 @@ def pool_section(shot: Shot, metal: Material, found: Pool, thickness_shown: bool
     return picture
 
 
-def _bowl(middle: float, top: float, half: float, depth: float) -> list[Point]:
+def bowl(middle: float, top: float, half: float, depth: float) -> list[Point]:
     """Outline of a bowl: half an ellipse under the surface."""
     angles = [math.pi * i / 32 for i in range(33)]
     return [(middle + half * math.cos(a), top + depth * math.sin(a)) for a in angles]

@@ -23,7 +23,7 @@ def test_a_drawing_is_sound(slug: str) -> None:
     lettering = [
         word for one in root.iter("{http://www.w3.org/2000/svg}text") for word in "".join(one.itertext()).split()
     ]
-    assert len(lettering) <= 8, lettering
+    assert len(lettering) <= (70 if drawings.is_chart(slug) else 8), lettering
     assert picture.title
     assert len(picture.description) > len(picture.title), "the description tells what the drawing shows"
 

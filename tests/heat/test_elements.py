@@ -12,11 +12,12 @@ import periodictable  # type: ignore[import-untyped]
 import pytest
 from chemicals.elements import periodic_table  # type: ignore[import-untyped]
 from chemicals.heat_capacity import (  # type: ignore[import-untyped]
-    CRC_standard_data,
     Cp_dict_PerryI,
+    CRC_standard_data,
     Perry_151,
 )
 
+from calculators.data import figure, load
 from calculators.heat.heat_metals import HeatMetal, heat_metal
 from calculators.metals import metals
 
@@ -119,3 +120,13 @@ def test_density_in_another_package(key: str) -> None:
     assert one.number("density", "low") <= other <= one.number("density", "high")
     if key != "titanium-2":
         assert one.number("density") == pytest.approx(other, rel=1e-9)
+
+
+@pytest.mark.parametrize("key", ["cadmium", "zinc", "lead", "tin"])
+def test_metals_of_old_solders_as_in_crc(key: str) -> None:
+    """Melting kept to 0.1 °C, boiling in whole degrees."""
+    row = load("solder_metals")[key]
+    number = str(periodic_table[key.capitalize()].CAS)
+    for name, read, off in (("melting", chemicals.Tm, 0.051), ("boiling", chemicals.Tb, 0.5)):
+        value = float(figure(row[name]).value.to("degC").magnitude)
+        assert value == pytest.approx(read(number, method="CRC_INORG") - 273.15, abs=off)
