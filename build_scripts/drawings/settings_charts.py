@@ -20,10 +20,11 @@ _US_7 = 17.35  # mm inside; the middle of a shank 1.5 mm thick is 18.85 mm acros
 def ring(key: str, distance: float) -> Piece:
     """A shank 3 × 1.5 mm of ring size US 7 in still air; ``distance`` mm from spot to stone."""
     heat = heat_of(key)
-    names = ("conductivity_cold", "density", "heat_capacity_cold")
-    return Piece(
-        True, math.pi * (_US_7 + 1.5) * 1e-3, 3e-3, 1.5e-3, distance * 1e-3, *(heat.number(one) for one in names), 10.0
-    )  # fmt: skip
+    conductivity, density, capacity = (
+        heat.number(name) for name in ("conductivity_cold", "density", "heat_capacity_cold")
+    )
+    around = math.pi * (_US_7 + 1.5) * 1e-3
+    return Piece(True, around, 3e-3, 1.5e-3, distance * 1e-3, conductivity, density, capacity, 10.0)
 
 
 @chart("settings-rates")

@@ -7,11 +7,14 @@ table) and the densities of ``periodictable``.
 
 from __future__ import annotations
 
-import chemicals  # type: ignore[import-untyped]
-import periodictable  # type: ignore[import-untyped]
+from collections.abc import Callable
+from typing import Any, cast
+
+import chemicals
+import periodictable
 import pytest
-from chemicals.elements import periodic_table  # type: ignore[import-untyped]
-from chemicals.heat_capacity import (  # type: ignore[import-untyped]
+from chemicals.elements import periodic_table
+from chemicals.heat_capacity import (
     Cp_dict_PerryI,
     CRC_standard_data,
     Perry_151,
@@ -103,11 +106,12 @@ def test_palladium_heat_capacity_disagrees() -> None:
 @pytest.mark.parametrize("key", sorted(set(KEYS) - {"titanium-2"}))
 def test_mean_heat_capacity_is_the_integral(key: str) -> None:
     """Perry's Table 2-151, integrated here from 20 °C to melting; titanium's fit in it ends at 440 °C."""
-    row = Cp_dict_PerryI[cas(key)]["c"]
+    row: dict[str, float] = cast(Any, Cp_dict_PerryI)[cas(key)]["c"]
+    perry = cast(Callable[..., float], Perry_151)
     low, high, steps = 293.15, ours(key).number("solidus") + 273.15, 400
     places = [low + (high - low) * (i + 0.5) / steps for i in range(steps)]
     terms = [row[name] for name in ("Const", "Lin", "Quadinv", "Quad")]
-    mean = sum(per_kilogram(key, Perry_151(place, *terms)) for place in places) / steps
+    mean = sum(per_kilogram(key, perry(place, *terms)) for place in places) / steps
     # Ours were integrated to a melting point rounded otherwise: platinum's differs by 0.2 J/(kg K).
     assert ours(key).number("heat_capacity") == pytest.approx(mean, abs=0.25)
 
