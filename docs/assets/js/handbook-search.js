@@ -79,7 +79,7 @@ async function answer() {
   }
   const first = !finds.children.length;
   finds.replaceChildren(...items);
-  if (first && items.length) form.scrollIntoView(); // the finds stand below the field
+  if (first && items.length) onPage?.scrollIntoView(); // the finds stand below the field
   clearTimeout(pause);
   pause = window.setTimeout(() => status.replaceChildren(sentence), sentence ? BEFORE_SPEAKING : 0);
 }

@@ -8,7 +8,7 @@
 // Words that say nothing about what is wanted. Short ones that do (up, down, off, out, in) are not among them.
 const EMPTY = new Set(
   `a about after all am an and any are as at be been but by can could did do does for from get got had has have he her
-  his how i if instead is it its just keep keeps me much my of on or our she should so some than that the their them then there
+  his how i if instead is it its just keep keeps many me much my of on or our she should so some than that the their them then there
   these they thing this to too was we were what when where which why will with would you your`.split(/\s+/),
 );
 const BOOST = { title: 6, about: 3, heading: 3, text: 1 };
