@@ -85,11 +85,15 @@ def temperature_plot(piece: Piece, plan: Plan, start: float, limit: float, name:
     top = max(hottest, min(limit, start + 3 * (hottest - start))) * 1.08
     told = f"The stone starts at {start:.0f} °C and reaches {hottest:.0f} °C; the limit is {limit:.0f} °C."
     plot = Plot("Temperature at the stone", told, (0, end), (min(start, 0), top), "seconds", "°C at the stone")
+    peak = max(points, key=lambda point: point[1])
     if limit <= top:
         plot.line([(0, limit), (end, limit)], "dim heavy")
-        plot.words(0, limit, f"{name}: {limit:.0f} °C")
+        # The words keep to the half of the line that the peak does not use, and are short enough for it.
+        words = f"{name}: {limit:.0f} °C"
+        words = words if len(words) < 30 else f"limit: {limit:.0f} °C"
+        early = peak[0] < 0.5 * end
+        plot.words(end if early else 0, limit, words, "end" if early else "start")
     plot.line(points)
-    peak = max(points, key=lambda point: point[1])
     plot.point(*peak)
-    plot.words(*peak, f"{peak[1]:.0f} °C", "end" if peak[0] > 0.2 * end else "start")
+    plot.words(*peak, f"{peak[1]:.0f} °C", "end" if peak[0] > 0.8 * end else "start")
     return plot.picture

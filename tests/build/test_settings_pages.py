@@ -125,7 +125,7 @@ def test_pulses_of_the_table_as_told() -> None:
 
 
 def test_old_solder_table_as_in_the_data() -> None:
-    told = page("heat-and-old-solder").replace("*", "")
+    told = page("heat-and-old-solder").replace("*", "").replace("\N{NO-BREAK SPACE}", " ")
     for row in load("solder_metals").values():
         melts, boils = (float(figure(row[name]).value.to("degC").magnitude) for name in ("melting", "boiling"))
         assert f"| {row['name'].capitalize()} | {melts:.0f} °C | {boils:.0f} °C |" in told

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import time
 import xml.etree.ElementTree as ET
 
@@ -50,9 +51,22 @@ def test_an_answer_is_quick(slug: str) -> None:
 
 @pytest.mark.parametrize("metal", sorted(heat_keys()))
 def test_start_settings_are_quick_for_every_metal(metal: str) -> None:
-    """The aim is 20 ms, first asked, nothing remembered. Silver took 20 before and 13 now on one core of the time; the
-    limit is the best of eight, and twice that, because a busy machine halves its speed."""
-    assert min(times_of("start-settings", {"metal": metal}, 8)) < 27
+    """The aim is 20 ms of processor time, nothing remembered. Silver took 20 before the search was quickened, 13 now.
+
+    The limit is the best of eight under 20 ms; where this computer is slower than the one measured, by as much more.
+    """
+    times = times_of("start-settings", {"metal": metal}, 8)
+    assert min(times) < 20 * max(1.0, yardstick() / 4.3)
+
+
+def yardstick() -> float:
+    """Processor time of 50 000 error functions, ms: 4.3 on the computer on which silver takes 13 ms."""
+    best = math.inf
+    for _ in range(8):
+        started = time.process_time()
+        sum(math.erfc(i / 1e5) for i in range(50000))
+        best = min(best, 1e3 * (time.process_time() - started))
+    return best
 
 
 def test_every_heat_figure_has_source_or_honest_mark() -> None:
