@@ -24,8 +24,14 @@ const split = (text) =>
     .replace(/[\p{M}'’]/gu, "")
     .toLowerCase()
     .match(PARTS) ?? [];
-/** @param {string} word */
-const toKey = (word) => (EMPTY.has(word) ? "" : stem(word));
+/** @type {Map<string, string>} */
+const known = new Map();
+/** As a word is indexed; an empty one is not. @param {string} word */
+function toKey(word) {
+  const key = known.get(word) ?? (EMPTY.has(word) ? "" : stem(word));
+  known.set(word, key);
+  return key;
+}
 /** @param {string} text */
 const keys = (text) => split(text).map(toKey).filter(Boolean);
 
