@@ -25,13 +25,17 @@ _CALCULATOR = re.compile(r"^[ ]*/{3,}[ ]*calculator[ ]*\|[ ]*([\w-]+)[ ]*$", re.
 
 
 class PageFile(NamedTuple):
-    """What a listing needs to know of a page; ``path`` is below ``docs``, ``picture`` the slug of a drawing."""
+    """What a listing needs to know of a page.
+
+    ``path`` is below ``docs``, ``picture`` the slug of a drawing, ``home`` the calculators this page is the place for.
+    """
 
     path: str
     title: str
     description: str
     calculators: tuple[str, ...]
     picture: str = ""
+    home: tuple[str, ...] = ()
 
 
 @lru_cache(maxsize=4)
@@ -48,7 +52,8 @@ def _page_file(file: Path, docs: Path) -> PageFile:
     heading = re.search(r"^# (.+)$", text, re.MULTILINE)
     title = str(told.get("title") or (heading.group(1) if heading else file.stem.replace("-", " ").capitalize()))
     description, picture = (str(told.get(name, "")) for name in ("description", "picture"))
-    return PageFile(file.relative_to(docs).as_posix(), title, description, tuple(_CALCULATOR.findall(text)), picture)
+    carried, home = tuple(_CALCULATOR.findall(text)), tuple(str(told.get("home", "")).split())
+    return PageFile(file.relative_to(docs).as_posix(), title, description, carried, picture, home)
 
 
 def in_folder(folder: str, docs: Path) -> list[PageFile]:
@@ -84,13 +89,15 @@ def calculators_by_topic() -> dict[str, list[Calculator]]:
 
 
 def pages_carrying(wanted: Iterable[Calculator], docs: Path) -> dict[str, PageFile]:
-    """The first page of the handbook that carries each calculator, for those that have one."""
+    """The page that says it is the calculator's home, else the first that carries it, for those that have one."""
     slugs = {one.slug for one in wanted}
     carrying: dict[str, PageFile] = {}
     for page in page_files(docs):
         if page.path.startswith("house/"):
             continue
         for slug in slugs.intersection(page.calculators):
+            if slug in page.home:
+                carrying[slug] = page
             carrying.setdefault(slug, page)
     return carrying
 

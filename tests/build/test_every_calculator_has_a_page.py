@@ -7,7 +7,7 @@ import re
 import pytest
 
 from build_scripts import data_tables
-from build_scripts.listings import page_files
+from build_scripts.listings import PageFile, page_files, pages_carrying
 from calculators.declare import all_calculators
 from calculators.metals import metals
 from tests.build import pages
@@ -20,6 +20,16 @@ PAGES = [one for one in page_files(pages.DOCS) if one.path not in LISTS]
 def test_a_calculator_stands_on_a_guide_or_a_reference_page(slug: str) -> None:
     carrying = [one.path for one in PAGES if slug in one.calculators]
     assert carrying, f"{slug} stands on no page but the list"
+
+
+HOMES = [(slug, one) for one in PAGES for slug in one.home]
+
+
+@pytest.mark.parametrize(("slug", "page"), HOMES, ids=[slug for slug, _ in HOMES])
+def test_the_list_leads_to_the_home_of_a_calculator(slug: str, page: PageFile) -> None:
+    assert slug in page.calculators, f"{page.path} says it is the home of {slug} but doesn't carry it"
+    assert [name for name, _ in HOMES].count(slug) == 1
+    assert pages_carrying([all_calculators()[slug]], pages.DOCS)[slug] == page
 
 
 def shown(block: str) -> set[str]:

@@ -39,7 +39,8 @@ def test_every_page_is_in_the_inventory() -> None:
     listed = {f"{kind['folder']}/{page}" for kind in KINDS.values() for page in kind["pages"]}
     listed |= {one["path"] for one in INVENTORY["page"]}
     there = {file.relative_to(pages.DOCS).as_posix().removesuffix(".md") for file in pages.DOCS.rglob("*.md")}
-    lists = {one for one in there if one.endswith("/index")}  # lists of a folder, some with more in them
+    # Left out: lists of a folder, some with more in them, and what a shop writes for itself.
+    lists = {one for one in there if one.endswith("/index") or one.startswith("house/")}
     assert there - lists - listed == set()
 
 
