@@ -145,3 +145,12 @@ def test_accuracy_tables_show_the_files(wanted: str) -> None:
 def test_an_unknown_accuracy_table_is_refused() -> None:
     with pytest.raises(PageError, match="errors"):
         model_accuracy_html("eror")
+
+
+def test_surface_of_a_calm_pool_as_told() -> None:
+    """18k yellow, 4 ms, 0.5 mm, with 4 and 6 J."""
+    shallow, deeper = (middle_pool("18k-yellow", shot(energy, 4, 0.5)) for energy in (4, 6))
+    assert shallow.regime == deeper.regime == "conduction"
+    told = page("heat-and-old-solder")
+    assert f"calm pool {shallow.depth * 1e3:.2f} mm deep is at {round(shallow.surface, -2):.0f} °C" in told
+    assert f"{deeper.depth * 1e3:.2f} mm deep at {round(deeper.surface, -2):.0f} °C" in told
