@@ -16,19 +16,10 @@ from markdown.treeprocessors import Treeprocessor
 from markdown.util import AtomicString
 from pymdownx.blocks import BlocksExtension, BlocksProcessor
 
-from build_scripts import (
-    citations,
-    data_tables,
-    form,
-    house_notes,
-    house_start,
-    listings,
-    model_accuracy_table,
-    ring_size_table,
-    settings_table,
-)
+from build_scripts import citations, form, house_notes, house_start, listings
 from build_scripts.errors import PageError
 from build_scripts.page_block import PageBlock, PageState
+from build_scripts.table_blocks import TABLE_BLOCKS
 
 REPO = Path(__file__).resolve().parent.parent
 _LEFTOVER = re.compile(r"^\s*/{3,}.*", re.MULTILINE)
@@ -139,51 +130,6 @@ class CitedBlock(PageBlock):
     NAME, TAG = "cited", "ol"
 
 
-class MetalTableBlock(PageBlock):
-    """``/// metal-table | gold``: the metals of a family with every figure."""
-
-    NAME, ARGUMENT, RAW = "metal-table", True, True
-
-    def fill(self, block: ElementTree.Element, text: str) -> None:
-        block.append(listings.metal_table(self.argument))
-
-
-class DataTableBlock(PageBlock):
-    """``/// data-table | gauges``: a table made from the data, with ``place = uk`` and the like a line."""
-
-    NAME, ARGUMENT, RAW = "data-table", True, True
-
-    def fill(self, block: ElementTree.Element, text: str) -> None:
-        block.append(data_tables.build(self.argument, text))
-
-
-class RingSizeTableBlock(PageBlock):
-    """``/// ring-size-table``: the ring-size scales side by side."""
-
-    NAME, RAW = "ring-size-table", True
-
-    def fill(self, block: ElementTree.Element, text: str) -> None:
-        block.text = AtomicString(self.store(ring_size_table.ring_size_table_html()))
-
-
-class SettingsTableBlock(PageBlock):
-    """``/// settings-table | butt`` with ``thickness = 1 mm, 2 mm``: starting settings of a joint by the model."""
-
-    NAME, ARGUMENT, RAW = "settings-table", True, True
-
-    def fill(self, block: ElementTree.Element, text: str) -> None:
-        block.text = AtomicString(self.store(settings_table.settings_table_html(self.argument, text)))
-
-
-class ModelAccuracyBlock(PageBlock):
-    """``/// model-accuracy | errors``: a table of the heat model's own benchmark (also ``grid``, ``times``)."""
-
-    NAME, ARGUMENT, RAW = "model-accuracy", True, True
-
-    def fill(self, block: ElementTree.Element, text: str) -> None:
-        block.text = AtomicString(self.store(model_accuracy_table.model_accuracy_html(self.argument)))
-
-
 class SourcesListBlock(PageBlock):
     """``/// sources-list``: every source of the handbook."""
 
@@ -259,21 +205,17 @@ BLOCKS: tuple[type[PageBlock], ...] = (
     CalculatorsBlock,
     CitedBlock,
     DangerBlock,
-    DataTableBlock,
     DoorsBlock,
     DrawingBlock,
     GlanceBlock,
     house_notes.HouseNoteBlock,
     house_start.HouseBlock,
-    MetalTableBlock,
-    ModelAccuracyBlock,
     PagesBlock,
     PicturesBlock,
     QuestionBlock,
-    RingSizeTableBlock,
-    SettingsTableBlock,
     SourcesListBlock,
     StripBlock,
+    *TABLE_BLOCKS,
 )
 
 
