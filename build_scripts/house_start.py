@@ -3,11 +3,9 @@
 from __future__ import annotations
 
 import difflib
-import re
 from pathlib import Path
 from xml.etree import ElementTree
 
-from markdown.extensions.toc import slugify
 from markdown.util import AtomicString
 
 from build_scripts import listings
@@ -16,8 +14,8 @@ from build_scripts.house_values import FILE, FOLDER
 from build_scripts.page_block import PageBlock
 from calculators.reading import plain_name
 
-LAW_PAGES = ("reference/marks-and-law.md", "reference/fineness-marks.md")  # a place is a heading of one of these
-LAW_FOLDER = "marks-and-law/"  # or has a page in a folder of this name
+LAW_FOLDER = "reference/marks-and-law/"  # a page a place, its title ending in ``: United States``
+ALL_LAW = (f"{LAW_FOLDER}index.md", "reference/fineness-marks.md")
 SHORT_NAMES = {"us": "united states", "usa": "united states", "uk": "united kingdom", "eu": "european union"}
 
 
@@ -26,13 +24,13 @@ def law_page(jurisdiction: str, docs: Path) -> str:
 
     Empty without a jurisdiction, or without any such page. Raises ``PageError`` for a name that is nearly a known one.
     """
-    known = {plain_name(one.title): one.path for one in listings.page_files(docs) if LAW_FOLDER in one.path}
-    whole = [path for path in (*LAW_PAGES, *known.values()) if (docs / path).is_file()]
-    for path in LAW_PAGES:
-        text = (docs / path).read_text(encoding="utf-8") if (docs / path).is_file() else ""
-        for heading in re.findall(r"^## +(.+?) *$", text, re.MULTILINE):
-            known.setdefault(plain_name(heading.partition(":")[0]), f"{path}#{slugify(heading, '-')}")
-    if not jurisdiction or not whole:
+    known = {}
+    for one in listings.page_files(docs):
+        if one.path.startswith(LAW_FOLDER) and one.path not in ALL_LAW:
+            places = one.title.rpartition(":")[2].split(",")
+            known.update({plain_name(place): one.path for place in places})
+    whole = next((path for path in ALL_LAW if (docs / path).is_file()), "")
+    if not jurisdiction or not (known or whole):
         return ""
     wanted = plain_name(jurisdiction)
     wanted = SHORT_NAMES.get(wanted, wanted)
@@ -41,7 +39,7 @@ def law_page(jurisdiction: str, docs: Path) -> str:
     close = difflib.get_close_matches(wanted, known, 1, 0.8)
     if close:
         raise PageError(f"{FILE}, jurisdiction: there is no place {jurisdiction}. The nearest is {close[0].title()}.")
-    return f"/{whole[0]}"
+    return f"/{whole}" if whole else ""
 
 
 class HouseBlock(PageBlock):

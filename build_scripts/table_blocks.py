@@ -43,7 +43,7 @@ class SettingsTableBlock(PageBlock):
     NAME, ARGUMENT, RAW = "settings-table", True, True
 
     def fill(self, block: ElementTree.Element, text: str) -> None:
-        block.text = AtomicString(self.store(settings_table.settings_table_html(self.argument, text)))
+        block.text = AtomicString(self.store(settings_table.settings_table_html(self.argument, text, self.page.shop)))
 
 
 class ModelAccuracyBlock(PageBlock):
