@@ -30,6 +30,8 @@ def check(docs: Path) -> None:
     for file in sorted(house.rglob("*.txt")):
         if file.name.endswith(SURPLUS_ENDING):
             raise PageError(f"{_name(file, docs)} is not read: rename it to {file.name.removesuffix('.txt')}.")
+    for file in house.rglob("*.md"):  # before anything lists the pages
+        house_values.read_text(file, _name(file, docs))
     house_start.law_page(house_values.shop(docs).jurisdiction, docs)
     for path, file in house_notes.note_files(docs).items():
         _read(file, path, docs)

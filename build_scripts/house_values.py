@@ -63,16 +63,16 @@ def shop(docs: Path) -> Shop:
     file = docs / FOLDER / "values.toml"
     if not file.is_file():
         return NO_SHOP
-    told = _parsed(file)
-    settings = {name: _text(name, told.pop(name), FILE) for name in SETTINGS if name in told}
-    for name, value in told.items():
+    parsed = _parsed(file)
+    settings = {name: _text(name, parsed.pop(name), FILE) for name in SETTINGS if name in parsed}
+    for name, value in parsed.items():
         if not isinstance(value, dict):
             raise PageError(_stray(name, value))
     try:
         house = read_house(settings)
     except Complaint as complaint:
         raise PageError(f"{FILE}, ring_scale: {complaint.sentence}.") from complaint
-    presets = {slug: _presets(slug, table, house) for slug, table in told.items()}
+    presets = {slug: _presets(slug, table, house) for slug, table in parsed.items()}
     settled = Shop(presets, house, settings.get("jurisdiction", "").strip())
     for slug in presets:
         if slug != EVERY:
@@ -95,17 +95,18 @@ def told(one: Field, text: str) -> str:
 
 def _parsed(file: Path) -> dict[str, Any]:
     try:
-        return tomllib.loads(read_text(file, FILE))
+        return tomllib.loads(read_text(file, FILE) + "\n")  # so that a slip in the last line has a place
     except tomllib.TOMLDecodeError as slip:
         place = re.search(r"at (line \d+)", str(slip))
-        twice = "overwrite" in str(slip) or "twice" in str(slip)
-        reason = (
-            "stands there a second time: write each name and each heading in brackets once"
-            if twice
-            else 'can\'t be read: write every line as name = "value", with the value in quotes, such as '
-            'max_energy = "45 J", and every heading in brackets, such as [every]'
-        )
-        raise PageError(f"{FILE}: what stands at {place[1] if place else 'the end of the file'} {reason}.") from slip
+        where = f"{FILE}, {place[1] if place else 'the last line'}"
+        if "overwrite" in str(slip) or "twice" in str(slip):
+            reason = "stands there a second time. Write each name and each heading in brackets once"
+        else:
+            reason = (
+                'can\'t be read. Write every line as name = "value", with the value in quotes, such as '
+                'max_energy = "45 J", and every heading in brackets, such as [every]'
+            )
+        raise PageError(f"{where}: this {reason}.") from slip
 
 
 def read_text(file: Path, name: str) -> str:

@@ -21,6 +21,7 @@ from calculators.metals import Metal, metals
 from calculators.units import number_text
 
 _FRONT_MATTER = re.compile(r"\A---\n(.*?)\n---\n", re.DOTALL)
+_SHOWN_CODE = re.compile(r"^```.*?^```", re.DOTALL | re.MULTILINE)  # a page that shows how a block is written
 _CALCULATOR = re.compile(r"^[ ]*/{3,}[ ]*calculator[ ]*\|[ ]*([\w-]+)[ ]*$", re.MULTILINE)
 
 
@@ -52,7 +53,8 @@ def _page_file(file: Path, docs: Path) -> PageFile:
     heading = re.search(r"^# (.+)$", text, re.MULTILINE)
     title = str(told.get("title") or (heading.group(1) if heading else file.stem.replace("-", " ").capitalize()))
     description, picture = (str(told.get(name, "")) for name in ("description", "picture"))
-    carried, home = tuple(_CALCULATOR.findall(text)), tuple(str(told.get("home", "")).split())
+    carried = tuple(_CALCULATOR.findall(_SHOWN_CODE.sub("", text)))
+    home = tuple(str(told.get("home", "")).split())
     return PageFile(file.relative_to(docs).as_posix(), title, description, carried, picture, home)
 
 
