@@ -7,7 +7,7 @@ import sys
 from collections.abc import Iterable, Mapping
 from functools import lru_cache
 from pathlib import Path
-from typing import NamedTuple
+from typing import Any, NamedTuple
 from xml.etree import ElementTree
 
 import yaml
@@ -47,15 +47,29 @@ def page_files(docs: Path) -> tuple[PageFile, ...]:
 
 
 def _page_file(file: Path, docs: Path) -> PageFile:
-    text = file.read_text(encoding="utf-8")
-    front = _FRONT_MATTER.match(text)
-    told = (yaml.safe_load(front.group(1)) if front else None) or {}
+    text = file.read_text(encoding="utf-8-sig")
+    told = _front_matter(text, file.relative_to(docs).as_posix())
     heading = re.search(r"^# (.+)$", text, re.MULTILINE)
     title = str(told.get("title") or (heading.group(1) if heading else file.stem.replace("-", " ").capitalize()))
     description, picture = (str(told.get(name, "")) for name in ("description", "picture"))
     carried = tuple(_CALCULATOR.findall(_SHOWN_CODE.sub("", text)))
     home = tuple(str(told.get("home", "")).split())
     return PageFile(file.relative_to(docs).as_posix(), title, description, carried, picture, home)
+
+
+def _front_matter(text: str, path: str) -> dict[str, Any]:
+    """What the lines between ``---`` say of a page. Raises ``PageError``."""
+    front = _FRONT_MATTER.match(text)
+    try:
+        told = yaml.safe_load(front.group(1)) if front else {}
+    except yaml.YAMLError as slip:
+        told = slip
+    if not isinstance(told, dict | None):
+        raise PageError(
+            f"docs/{path}: the lines between --- at its top can't be read. Write each as name: text, "
+            'and a text with a colon in quotes, such as title: "Rings: ours".'
+        )
+    return told or {}
 
 
 def in_folder(folder: str, docs: Path) -> list[PageFile]:

@@ -205,6 +205,7 @@ def test_a_slip_in_the_values_names_the_file_and_what_to_write(docs: Path, value
         ("notes/joints/butt.md", "/// calculator | ring-resise\n///", "butt.md: There is no calculator ring-resise."),
         ("notes/joints/butt.md", "/// danger\nNo end.", "is never closed"),
         ("prices.md", "/// calculator | stock-weight\nmetl = sterling\n///", "stock-weight has no field metl."),
+        ("prices.md", "---\ntitle: Prices: ours\n---\nText.", 'in quotes, such as title: "Rings: ours".'),
         ("values.toml.txt", "", "values.toml.txt is not read: rename it to values.toml."),
     ],
 )  # fmt: skip
