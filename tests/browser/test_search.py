@@ -102,12 +102,12 @@ def test_an_index_that_does_not_come_is_told(tablet: Page, server: Server) -> No
 
 
 @pytest.mark.parametrize("dark", [False, True], ids=["light", "dark"])
-@pytest.mark.parametrize("upright", [True, False], ids=["upright", "lying"])
-def test_nothing_serious_in_the_open_sheet(
-    open_tablet: Callable[..., BrowserContext], server: Server, upright: bool, dark: bool
+@pytest.mark.parametrize(("path", "upright"), [(RING_PAGE, True), (RING_PAGE, False), ("", True)])
+def test_nothing_serious_while_finds_are_shown(
+    open_tablet: Callable[..., BrowserContext], server: Server, path: str, upright: bool, dark: bool
 ) -> None:
     page = open_tablet(upright=upright, dark=dark).new_page()
-    page.goto(server.url(RING_PAGE))
+    page.goto(server.url(path))
     ask_in_sheet(page, "pearl near seam")
     assert serious_findings(page) == []
 
