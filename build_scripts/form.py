@@ -20,7 +20,7 @@ from calculators.errors import Complaint, FieldErrors
 from calculators.fields import Amount, Choice, Count, Field, MetalField, RingSizeField, StockThickness
 from calculators.run import work_out
 from calculators.show import answer_html
-from calculators.units import unit_text
+from calculators.units import magnitude, unit_text
 
 OTHER = "other"
 OTHER_METAL = "Another alloy: enter its density"
@@ -222,7 +222,22 @@ def _box(one: Field, text: str, box_id: str, described: str, names: str) -> str:
     return (
         f'<span class="box"><input type="text" id="{box_id}" {names} value="{escape(text)}" size="{size}" '
         f'inputmode="{mode}" autocomplete="off" autocapitalize="off" spellcheck="false" '
-        f'aria-describedby="{described}">{_unit(unit, box_id)}</span>'
+        f'aria-describedby="{described}">{_unit(unit, box_id)}</span>{_slide(one, text)}'
+    )
+
+
+def _slide(one: Field, text: str) -> str:
+    """A slide under the box, for trying values with a finger; it only writes into the box."""
+    if not isinstance(one, Amount) or one.slide is None:
+        return ""
+    low, high = one.slide
+    try:
+        at = magnitude(one.understand(text), one.of)
+    except Complaint:
+        at = low
+    return (
+        f'<input type="range" data-slide min="{low:g}" max="{high:g}" step="{(high - low) / 180:g}" '
+        f'value="{min(max(at, low), high):g}" autocomplete="off" aria-label="{escape(one.label)}, {unit_text(one.of)}">'
     )
 
 

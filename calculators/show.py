@@ -63,12 +63,12 @@ def _also(value: Value) -> str:
 
 
 def answer_html(working: Working) -> str:
-    """The whole answer: number first, cautions, drawing, further numbers, working, sources."""
+    """The whole answer: number first, cautions, drawing, further numbers; below them working and sources."""
     headline, *others = working.values.values()
-    parts = [_headline(headline, working.verdict), _keepsake(working), _cautions(working)]
-    parts += [f'<figure class="to-scale">{drawing.svg()}</figure>' for drawing in working.drawings]
-    parts += [_others(others), _working(working), _sources(working)]
-    return "\n".join(part for part in parts if part)
+    drawings = [f'<figure class="to-scale">{drawing.svg()}</figure>' for drawing in working.drawings]
+    main = [_headline(headline, working.verdict), _keepsake(working), _cautions(working), *drawings, _others(others)]
+    more = [_working(working), _sources(working)]
+    return f'<div class="answer-main"><div>{"".join(main)}</div></div>\n<div class="answer-more">{"".join(more)}</div>'
 
 
 def _headline(value: Value, verdict: str) -> str:

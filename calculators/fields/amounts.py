@@ -15,11 +15,15 @@ from .base import Field
 
 @dataclass(frozen=True, kw_only=True)
 class Amount(Field):
-    """A quantity with a unit. ``low`` and ``high`` are limits in ``of`` (the unit), both included."""
+    """A quantity with a unit. ``low`` and ``high`` are limits in ``of`` (the unit), both included.
+
+    ``slide`` gives the ends, in ``of``, between which a person may also try values by sliding.
+    """
 
     of: str = ""
     low: float
     high: float
+    slide: tuple[float, float] | None = None
     kind: ClassVar[str] = "amount"
     what: ClassVar[str] = "an amount"
 

@@ -57,7 +57,7 @@ class Room(NamedTuple):
         Count(name="goes", label="Goes", example="3", low=1, high=40),
         Amount(
             name="rest", label="Rest after each go", example="20 s", of="s", low=0, high=3600, required=False,
-            hint="Empty takes the shortest rest that stays under the limit.",
+            hint="Empty takes the shortest rest that stays under the limit.", slide=(0, 180),
         ),
         Choice(
             name="beside", label="Stone, seam or skin nearby", example="aquamarine",

@@ -140,3 +140,41 @@ def test_a_script_that_is_not_ours_does_not_run(tablet: Page, server: Server) ->
     )
     assert tablet.evaluate("window.strange") is None
     assert any("Content Security Policy" in text for text in refused)
+
+
+def test_the_plot_redraws_while_a_finger_moves_the_rest_time(tablet: Page, server: Server) -> None:
+    tablet.goto(server.url("reference/proving-settings/"))
+    form = tablet.locator("form[data-calculator=stone-heat]")
+    form.locator("[name=energy]").fill("2")
+    expect(form.locator("[data-status]")).to_contain_text("Up to date")
+    tablet.evaluate(
+        """() => {
+             window.plots = new Set();
+             const form = document.querySelector("form[data-calculator=stone-heat]");
+             const note = () => window.plots.add(form.querySelector(".to-scale").innerHTML);
+             new MutationObserver(note).observe(form.querySelector("[data-answer]"), { childList: true });
+           }"""
+    )
+    slide = form.locator("[data-slide]")
+    slide.scroll_into_view_if_needed()
+    box = slide.bounding_box()
+    assert box
+    assert box["height"] >= 48
+    middle = box["y"] + box["height"] / 2
+    tablet.mouse.move(box["x"] + 20, middle)
+    tablet.mouse.down()
+    for step in range(200):  # a slow finger; still down when the plots are counted
+        tablet.mouse.move(box["x"] + 20 + (step % 100) * 2, middle)
+        if tablet.evaluate("window.plots.size") >= 4:
+            break
+    assert tablet.evaluate("window.plots.size") >= 4
+    tablet.mouse.up()
+    rest = form.locator("[name=rest]").input_value()
+    expect(form.locator("[data-answer]")).to_have_text(answer_by_cpython(tablet, "form[data-calculator=stone-heat] "))
+
+    # The box leads the slide as well, and keys move it like a finger.
+    form.locator("[name=rest]").fill("90 s")
+    expect(slide).to_have_value("90")
+    slide.press("ArrowRight")
+    expect(form.locator("[name=rest]")).to_have_value("91")
+    assert rest != "91"

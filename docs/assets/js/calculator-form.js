@@ -24,12 +24,16 @@ class CalculatorForm {
     this.greeting = this.status.textContent;
     this.lastTyped = 0;
     this.round = 0; // only the answer to the newest question is shown
+    this.moved = this.sliding = false;
     /** @type {Record<string, ReturnType<typeof setTimeout>>} */
     this.timers = {};
 
     // The status line speaks, once and briefly; a live panel would read out every replaced answer whole.
     this.panel.setAttribute("aria-live", "off");
-    form.addEventListener("input", () => this.typed());
+    form.addEventListener("input", ({ target }) => {
+      if (/** @type {Element} */ (target).matches("[data-slide]")) this.slid();
+      else this.typed();
+    });
     form.addEventListener("change", () => this.typed(true));
     form.addEventListener("submit", (event) => event.preventDefault());
     card.addEventListener("click", (event) => this.clicked(/** @type {Element} */ (event.target)));
@@ -66,10 +70,26 @@ class CalculatorForm {
   /** @param {boolean} [finished] the person has left the field: errors need not wait */
   typed(finished = false) {
     this.lastTyped = finished ? 0 : Date.now();
-    for (const field of this.fields) field.toggleOther();
+    for (const field of this.fields) {
+      field.toggleOther();
+      field.followBox();
+    }
     remember(this.key, this.changed);
     this.drop("errors", "speak"); // what was not said yet belongs to older text
     this.later("ask", finished ? 0 : AFTER_TYPING, () => this.question());
+  }
+
+  /** A slide moves faster than answers come: each is shown, then the newest place is asked. */
+  async slid() {
+    remember(this.key, this.changed);
+    this.moved = true;
+    if (this.sliding) return;
+    this.sliding = true;
+    while (this.moved) {
+      this.moved = false;
+      await this.question();
+    }
+    this.sliding = false;
   }
 
   async question() {

@@ -12,6 +12,10 @@ export class FormField {
     this.other = /** @type {HTMLInputElement | null} */ (
       this.control.dataset.other ? document.getElementById(this.control.dataset.other) : null
     );
+    this.slide = /** @type {HTMLInputElement | null} */ (box.querySelector("[data-slide]"));
+    this.slide?.addEventListener("input", () => {
+      this.control.value = this.slide?.value ?? ""; // before the form hears of it
+    });
     this.hiddenAtFirst = box.hidden;
     this.error = /** @type {HTMLElement} */ (box.querySelector(".field-error"));
     this.toggleOther();
@@ -30,7 +34,13 @@ export class FormField {
     } else {
       this.control.value = text;
     }
+    this.followBox();
     this.toggleOther();
+  }
+
+  /** Move the slide to what stands in the box. */
+  followBox() {
+    if (this.slide && document.activeElement !== this.slide) this.slide.value = String(parseFloat(this.text) || 0);
   }
 
   /** Back to the page's preset. */
