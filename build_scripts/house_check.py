@@ -35,6 +35,7 @@ def check(docs: Path) -> None:
     house_start.law_page(house_values.shop(docs).jurisdiction, docs)
     for path, file in house_notes.note_files(docs).items():
         _read(file, path, docs)
+        _render((docs / path).read_text(encoding="utf-8"), _name(file, docs), docs)  # the page with its note
     for file in house_notes.own_pages(docs):
         _read(file, file.relative_to(docs).as_posix(), docs)
 
@@ -46,16 +47,19 @@ def _name(file: Path, docs: Path) -> str:
 def _read(file: Path, page: str, docs: Path) -> None:
     """Render one file as it will stand on ``page``, and look its links up."""
     name = _name(file, docs)
-    text = house_notes.without_front_matter(house_values.read_text(file, name))
-    names, options = _extensions(docs)
-    try:
-        html = markdown.markdown(text, extensions=names, extension_configs=options)
-    except PageError as slip:
-        raise PageError(f"{name}: {slip}") from slip
     found = _Links()
-    found.feed(html)
+    found.feed(_render(house_values.read_text(file, name), name, docs))
     for link in found.links:
         _look_up(link, name, page, docs)
+
+
+def _render(text: str, name: str, docs: Path) -> str:
+    names, options = _extensions(docs)
+    try:
+        shown = house_notes.without_front_matter(text)
+        return str(markdown.markdown(shown, extensions=names, extension_configs=options))
+    except PageError as slip:
+        raise PageError(f"{name}: {slip}") from slip
 
 
 def _extensions(docs: Path) -> tuple[list[str], dict[str, Any]]:

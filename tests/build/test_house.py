@@ -151,7 +151,8 @@ def test_git_leaves_the_folder_alone(house_project: Path) -> None:
 @pytest.fixture
 def docs(tmp_path: Path) -> Path:
     """A small handbook with the example house."""
-    for name in ("index", "joints/butt", "jobs/ring-up", "reference/ring-sizes", "reference/proving-settings"):
+    reference = ("ring-sizes", "proving-settings", "sources")
+    for name in ("index", "joints/butt", "jobs/ring-up", *(f"reference/{one}" for one in reference)):
         target = tmp_path / f"docs/{name}.md"
         target.parent.mkdir(parents=True, exist_ok=True)
         shutil.copyfile(ROOT / f"docs/{name}.md", target)
@@ -204,6 +205,7 @@ def test_a_slip_in_the_values_names_the_file_and_what_to_write(docs: Path, value
         ("notes/joints/butt.md", "![Stick](/house/notes/a.jpg)", "keep pictures and pages outside the notes folder"),
         ("notes/joints/butt.md", "/// calculator | ring-resise\n///", "butt.md: There is no calculator ring-resise."),
         ("notes/joints/butt.md", "/// danger\nNo end.", "is never closed"),
+        ("notes/joints/butt.md", "A claim [@inch].\n\n/// cited\n///", "butt.md: A page lists what it cites once"),
         ("prices.md", "/// calculator | stock-weight\nmetl = sterling\n///", "stock-weight has no field metl."),
         ("prices.md", "---\ntitle: Prices: ours\n---\nText.", 'in quotes, such as title: "Rings: ours".'),
         ("values.toml.txt", "", "values.toml.txt is not read: rename it to values.toml."),

@@ -64,8 +64,8 @@ def test_a_form_asks_every_field_and_ties_label_box_hint_and_error_together() ->
     assert "ring-resize" in ids
 
 
-def test_the_presets_of_the_page_are_in_the_boxes_and_in_the_worked_example() -> None:
-    html = render(RESIZE)
+def test_the_presets_of_the_page_are_in_the_boxes_and_in_the_worked_example(docs: Path) -> None:
+    html = render(RESIZE, docs)
     by_name = {one["name"]: one for one in Elements(html).named("input") if one.get("name")}
     # The unit stands behind the box, so the box holds the bare number.
     assert (by_name["thickness"]["value"], by_name["from_size"]["value"]) == ("2", "US 5")
