@@ -127,8 +127,8 @@ def learn_posts() -> Drawing:
         44.0,
         16.6,
         "Strip for posts",
-        "A strip 40 × 8 mm from above. Places 1 to 6 are plugged posts, 7 and 8 posts on the face, 4.2 mm apart. At the "
-        "right end stand two uprights with fillets on both sides.",
+        "A strip 40 × 8 mm from above. Places 1 to 6 are plugged posts, 7 and 8 posts on the face, 4.2 mm apart. At "
+        "the right end stand two uprights with fillets on both sides.",
         scale=14.5,
         left=-2.0,
         top=-5.0,
