@@ -116,12 +116,21 @@ class GlanceBlock(PageBlock):
 
 
 class DoorsBlock(PageBlock):
-    """``/// doors`` around a list of links: the large doors of the start page."""
+    """``/// doors`` with ``page | drawing | title | words`` a line: the large doors of the start page."""
 
-    NAME, TAG = "doors", "nav"
+    NAME, RAW, TAG = "doors", True, "nav"
 
-    def on_create(self, parent: ElementTree.Element) -> ElementTree.Element:
-        return ElementTree.SubElement(parent, "nav", {"class": "doors", "aria-label": "Ways in"})
+    def fill(self, block: ElementTree.Element, text: str) -> None:
+        block.set("aria-label", "Ways in")
+        doors = ElementTree.SubElement(block, "ul")
+        for line in filter(None, (line.strip() for line in text.splitlines())):
+            page, slug, title, words = ([part.strip() for part in line.split("|")] + [""] * 4)[:4]
+            if not words:
+                raise PageError(f"A door is written as page | drawing | title | words, not {line!r}.")
+            door = ElementTree.SubElement(doors, "li")
+            self.put_drawing(ElementTree.SubElement(door, "span", {"aria-hidden": "true"}), slug)
+            ElementTree.SubElement(door, "a", {"href": f"/{page}"}).text = AtomicString(title)
+            ElementTree.SubElement(door, "p").text = AtomicString(words)
 
 
 class CitedBlock(PageBlock):

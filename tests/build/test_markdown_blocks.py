@@ -329,3 +329,15 @@ def test_pictures_of_a_folder_lead_to_their_pages(tmp_path: Path) -> None:
     html = render("/// pictures | faults\n///", tmp_path)
     assert '<a href="/faults/holes.md"><span aria-hidden="true"><svg' in html
     assert "<b>Holes &amp; dots</b>" in html
+
+
+def test_a_door_leads_to_its_page_by_picture_and_words() -> None:
+    line = "jobs/index.md | butt-fused | By job | Ring sizes."
+    html = render(f"/// doors\n{line}\n///")
+    assert '<a href="/jobs/index.md">By job</a>' in html
+    assert "<p>Ring sizes.</p>" in html
+    assert 'aria-hidden="true"><svg' in html
+    with pytest.raises(PageError, match="written as page"):
+        render("/// doors\njobs/index.md | By job\n///")
+    with pytest.raises(PageError, match="no drawing butt-fusd"):
+        render(f"/// doors\n{line.replace('fused', 'fusd')}\n///")
