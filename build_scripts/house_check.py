@@ -84,7 +84,8 @@ def _look_up(link: str, name: str, page: str, docs: Path) -> None:
     if (docs / path).is_file():
         return
     ending = Path(path).suffix or ".md"
-    known = (one.relative_to(docs).as_posix() for one in docs.rglob(f"*{ending}"))
+    files = (*docs.rglob(f"*{ending}"), *(docs / house_values.FOLDER).rglob(f"*{ending}"))
+    known = (one.relative_to(docs).as_posix() for one in files)
     near = nearest(path, [f"/{one}" for one in known if not one.startswith(f"{house_notes.NOTES}/")])
     raise PageError(f"{name} leads to {link}, and there is no such file. {near} Begin a link with a slash.")
 

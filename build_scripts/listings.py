@@ -42,8 +42,9 @@ class PageFile(NamedTuple):
 @lru_cache(maxsize=4)
 def page_files(docs: Path) -> tuple[PageFile, ...]:
     """Every Markdown page below ``docs`` in the order of its path. The notes of a shop are no pages."""
-    files = (file for file in sorted(docs.rglob("*.md")) if not file.is_relative_to(docs / "house/notes"))
-    return tuple(_page_file(file, docs) for file in files)
+    files = {*docs.rglob("*.md"), *(docs / "house").rglob("*.md")}  # that folder may be a link, which rglob passes by
+    pages = sorted(file for file in files if not file.is_relative_to(docs / "house/notes"))
+    return tuple(_page_file(file, docs) for file in pages)
 
 
 def _page_file(file: Path, docs: Path) -> PageFile:

@@ -219,6 +219,13 @@ def test_a_slip_in_a_note_or_page_names_its_file(docs: Path, name: str, text: st
     assert told in str(caught.value)
 
 
+def test_the_folder_may_be_a_link_to_another_place(docs: Path, tmp_path: Path) -> None:
+    (docs / "house").rename(tmp_path / "elsewhere")
+    (docs / "house").symlink_to(tmp_path / "elsewhere", target_is_directory=True)
+    house_check.check(docs)  # its index lists the pages of the folder
+    assert house_values.shop(docs).jurisdiction == "United States"
+
+
 def test_a_file_in_an_old_encoding_is_told(docs: Path) -> None:
     (docs / "house/prices.md").write_bytes("Prix à façon".encode("cp1252"))
     with pytest.raises(PageError, match=r"docs/house/prices\.md .*UTF-8"):
