@@ -1,4 +1,4 @@
-"""Lists that keep themselves: metals with their figures, all sources, all calculators, the pages of a folder."""
+"""Lists that keep themselves: all sources, all calculators, the pages of a folder."""
 
 from __future__ import annotations
 
@@ -15,10 +15,8 @@ from markdown.util import AtomicString
 
 from build_scripts import citations
 from build_scripts.errors import PageError, nearest
-from calculators.data import MARKS, Figure, sources
+from calculators.data import sources
 from calculators.declare import Calculator, all_calculators
-from calculators.metals import Metal, metals
-from calculators.units import number_text
 
 _FRONT_MATTER = re.compile(r"\A---\n(.*?)\n---\n", re.DOTALL)
 _SHOWN_CODE = re.compile(r"^```.*?^```", re.DOTALL | re.MULTILINE)  # a page that shows how a block is written
@@ -141,45 +139,3 @@ def source_list() -> ElementTree.Element:
         line.text = AtomicString(f"{one.citation} ")
         ElementTree.SubElement(line, "small").text = AtomicString(f"({one.extent})")
     return listed
-
-
-def metal_table(family: str) -> ElementTree.Element:
-    """Every metal of a family with each of its figures, where the figure comes from and how far it was checked."""
-    families = dict.fromkeys(one.family for one in metals())
-    if family not in families:
-        raise PageError(f"There is no metal family {family}. {nearest(family, families)}")
-    box = ElementTree.Element("div", {"class": "wide-table"})
-    table = ElementTree.SubElement(box, "table", {"class": "metals"})
-    head = ElementTree.SubElement(ElementTree.SubElement(table, "thead"), "tr")
-    for words in ("Figure", "Value", "How it is known"):
-        ElementTree.SubElement(head, "th", {"scope": "col"}).text = words
-    for metal in metals():
-        if metal.family == family:
-            table.append(_metal_rows(metal))
-    return box
-
-
-def _metal_rows(metal: Metal) -> ElementTree.Element:
-    rows = ElementTree.Element("tbody", {"id": f"metal-{metal.key}"})
-    title = ElementTree.SubElement(ElementTree.SubElement(rows, "tr"), "th", {"scope": "rowgroup", "colspan": "3"})
-    title.text = AtomicString(metal.name)
-    if metal.fineness or metal.composition:
-        made_of = ", ".join(f"{element} {number_text(share)}" for element, share in metal.composition.items())
-        fineness = f"{number_text(metal.fineness)} ‰" if metal.fineness else ""
-        note = "; ".join(filter(None, (fineness, f"{made_of} % by mass" if made_of else "")))
-        ElementTree.SubElement(title, "small").text = AtomicString(f" {note}")
-    for name, figure in {"density": metal.density, **metal.figures}.items():
-        rows.append(_figure_row(name, figure))
-    return rows
-
-
-def _figure_row(name: str, figure: Figure) -> ElementTree.Element:
-    row = ElementTree.Element("tr")
-    words = name.replace("_", " ")
-    ElementTree.SubElement(row, "th", {"scope": "row"}).text = AtomicString(words[:1].upper() + words[1:])
-    ElementTree.SubElement(row, "td").text = AtomicString(figure.text())
-    origin = ElementTree.SubElement(row, "td")
-    origin.text = AtomicString(MARKS[figure.mark] + (f"; {figure.note}" if figure.note else "") + " ")
-    if figure.source:
-        origin.append(citations.link(figure.source))
-    return row

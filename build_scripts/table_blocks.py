@@ -6,17 +6,17 @@ from xml.etree import ElementTree
 
 from markdown.util import AtomicString
 
-from build_scripts import data_tables, listings, model_accuracy_table, ring_size_table, settings_table
+from build_scripts import data_tables, metal_tables, model_accuracy_table, ring_size_table, settings_table
 from build_scripts.page_block import PageBlock
 
 
 class MetalTableBlock(PageBlock):
-    """``/// metal-table | gold``: the metals of a family with every figure."""
+    """``/// metal-table | gold``: the metals of a family with every figure; ``color = white`` shows part of it."""
 
     NAME, ARGUMENT, RAW = "metal-table", True, True
 
     def fill(self, block: ElementTree.Element, text: str) -> None:
-        block.append(listings.metal_table(self.argument))
+        block.append(metal_tables.metal_table(self.argument, text))
 
 
 class DataTableBlock(PageBlock):

@@ -16,7 +16,7 @@ class Metal:
     """An alloy: ``density`` always, other figures (melting range, strength ...) in ``figures`` where sourced.
 
     ``composition`` is nominal, in percent by mass; ``composition_source`` and ``composition_mark`` say where it comes
-    from and how far it was verified.
+    from and how far it was verified. ``color`` is yellow, white or rose for golds, empty for all others.
     """
 
     key: str
@@ -29,6 +29,12 @@ class Metal:
     figures: dict[str, Figure]
     composition_mark: str = "from memory"
     composition_source: str = ""
+    color: str = ""
+
+    @property
+    def base(self) -> str:
+        """Symbol of the element of which there is most by mass; empty where the composition is not known."""
+        return max(self.composition, key=lambda element: self.composition[element], default="")
 
     def names(self) -> set[str]:
         """Every way this metal may be typed, in lower case with single spaces."""
@@ -60,4 +66,5 @@ def _metal(row: dict[str, Any]) -> Metal:
         figures=figures,
         composition_mark=row.get("composition_mark", "from memory"),
         composition_source=row.get("composition_source", ""),
+        color=row.get("color", ""),
     )

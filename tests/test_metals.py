@@ -168,7 +168,9 @@ def test_solder_rules_go_by_the_fineness_of_the_article() -> None:
         known = least_solder("finland", "gold", article)
         assert known is not None
         assert magnitude(known.value, "permille") == least
-    assert least_solder("uk", "gold", 750) is None
+    uk = least_solder("uk", "gold", 750)
+    assert uk is not None
+    assert magnitude(uk.value, "permille") == 750
     assert law_of("mars", "gold") is None
 
 
