@@ -13,7 +13,8 @@ from calculators.units import magnitude
 
 CAPTION = (
     "All metals side by side. Melting is the first and the last melt. Conductivity is at 20 °C. Light is the share "
-    "that a clean polished surface takes in at 1064 nm. An empty cell: no figure was seen."
+    "that a clean polished surface takes in at 1064 nm, for an alloy that of its main pure metal. An empty cell: no "
+    "figure was seen."
 )
 
 
