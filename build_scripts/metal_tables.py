@@ -114,9 +114,8 @@ def _metal_rows(metal: Metal) -> ElementTree.Element:
 
 def _composition_row(metal: Metal) -> ElementTree.Element:
     made_of = ", ".join(f"{element} {number_text(share)}" for element, share in metal.composition.items())
-    return _row(
-        "Made of, % by mass", made_of, metal.composition_mark, metal.composition_source, "nominal; makers differ"
-    )
+    note = "nominal; makers differ" if len(metal.composition) > 1 else ""
+    return _row("Made of, % by mass", made_of, metal.composition_mark, metal.composition_source, note)
 
 
 def _figure_row(name: str, one: Figure) -> ElementTree.Element:
