@@ -218,7 +218,7 @@ def _box(one: Field, text: str, box_id: str, described: str, names: str) -> str:
         mode = "numeric"
     elif isinstance(one, Amount) and not isinstance(one, StockThickness):
         mode = "decimal"
-    size = max(6, len(text) + 1)
+    size = max(one.room, len(text) + 1)
     return (
         f'<span class="box"><input type="text" id="{box_id}" {names} value="{escape(text)}" size="{size}" '
         f'inputmode="{mode}" autocomplete="off" autocapitalize="off" spellcheck="false" '

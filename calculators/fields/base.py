@@ -20,6 +20,7 @@ class Field:
     worked example's text; ``hint`` is one sentence; ``phrase`` is the label inside a sentence ("the band
     thickness"); ``group`` collects seldom-changed fields under a heading; ``when`` names a choice field and the
     values for which this field is asked at all. A field that is not ``required`` may be left empty (None).
+    ``room`` is how many characters its box has room for at least.
     """
 
     name: str
@@ -30,6 +31,7 @@ class Field:
     required: bool = True
     when: tuple[str, tuple[str, ...]] | None = None
     kind: ClassVar[str] = "text"
+    room: ClassVar[int] = 6
 
     @property
     def phrase(self) -> str:

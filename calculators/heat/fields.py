@@ -57,6 +57,7 @@ class SpreadField(Field):
     lowest: float = 0.002
     highest: float = 1.0
     kind: ClassVar[str] = "spread"
+    room: ClassVar[int] = 16
 
     def understand(self, text: str) -> Spread:
         text = tidy(text).lower()
@@ -121,6 +122,7 @@ class ShotField(Field):
 
     required: bool = False
     kind: ClassVar[str] = "shot"
+    room: ClassVar[int] = 27
 
     def understand(self, text: str) -> SeenShot:
         parts = [part for part in _PARTS.split(tidy(text).lower()) if part]
@@ -173,6 +175,7 @@ class DialField(Field):
 
     required: bool = False
     kind: ClassVar[str] = "dial"
+    room: ClassVar[int] = 20
 
     def understand(self, text: str) -> DialPair:
         parts = [part for part in _PARTS.split(tidy(text).lower().replace("%", " ").strip()) if part]
