@@ -143,14 +143,14 @@ def test_a_script_that_is_not_ours_does_not_run(tablet: Page, server: Server) ->
 
 
 def test_the_plot_redraws_while_a_finger_moves_the_rest_time(tablet: Page, server: Server) -> None:
-    tablet.goto(server.url("reference/proving-settings/"))
-    form = tablet.locator("form[data-calculator=stone-heat]")
+    tablet.goto(server.url("reference/stones-heat/"))
+    form = tablet.locator("form#stone-heat")
     form.locator("[name=energy]").fill("2")
     expect(form.locator("[data-status]")).to_contain_text("Up to date")
     tablet.evaluate(
         """() => {
              window.plots = new Set();
-             const form = document.querySelector("form[data-calculator=stone-heat]");
+             const form = document.querySelector("form#stone-heat");
              const note = () => window.plots.add(form.querySelector(".to-scale").innerHTML);
              new MutationObserver(note).observe(form.querySelector("[data-answer]"), { childList: true });
            }"""
@@ -170,7 +170,7 @@ def test_the_plot_redraws_while_a_finger_moves_the_rest_time(tablet: Page, serve
     assert tablet.evaluate("window.plots.size") >= 4
     tablet.mouse.up()
     rest = form.locator("[name=rest]").input_value()
-    expect(form.locator("[data-answer]")).to_have_text(answer_by_cpython(tablet, "form[data-calculator=stone-heat] "))
+    expect(form.locator("[data-answer]")).to_have_text(answer_by_cpython(tablet, "form#stone-heat "))
 
     # The box leads the slide as well, and keys move it like a finger.
     form.locator("[name=rest]").fill("90 s")

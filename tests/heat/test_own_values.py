@@ -57,8 +57,8 @@ def test_the_shop_s_own_values_leave_pulse_length_and_spot(metal: Any) -> None:
 
 
 @pytest.mark.parametrize("metal", METALS, ids=lambda one: one.key)
-@pytest.mark.parametrize("joint", ["butt", "edge", "plug", "lap", "t-corner", "pit-fill"])
-@pytest.mark.parametrize("thickness", ["0.3 mm", "0.5 mm", "1 mm", "2 mm"])
+@pytest.mark.parametrize("joint", ["butt", "edge", "plug", "pit-fill"])
+@pytest.mark.parametrize("thickness", ["0.3 mm", "0.5 mm", "1 mm"])
 def test_a_tack_never_takes_more_than_the_weld(metal: Any, joint: str, thickness: str) -> None:
     found = settings(metal=metal.key, joint=joint, thickness=thickness)
     if found is not None:
