@@ -26,8 +26,8 @@ def blown_edge() -> Drawing:
     d.polygon(melt(RIGHT - 0.5, FACE + 0.3, 0.5, 0.3), "hot")
     d.beam(RIGHT - 0.5, FACE + 0.3, 0.5, 1.0)
     d.dimension((RIGHT - 0.5, FACE + 0.9), (RIGHT, FACE + 0.9), "0.5 mm", -22)
-    tick(d, LEFT, 2.9, good=False)
-    tick(d, RIGHT + 1.2, 2.9, good=True)
+    tick(d, LEFT - 1.05, 2.9, good=False)
+    tick(d, RIGHT - 1.05, 2.9, good=True)
     return d
 
 
