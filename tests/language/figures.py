@@ -38,21 +38,21 @@ _BEFORE_UNIT = _set("us uk troy square cubic metric half whole full")
 # A number behind one of these is its name.
 _NAMED = _set(
     "step part row column section chapter article table figure fig page p pp no nos number entry entries size us uk eu"
-    " iso jis din en iec ansi astm asm class classes grade type level layer question version edition volume vol rule act"
-    " title directive regulation schedule annex code model fineness mark marked stamp stamped january february march"
+    " iso jis din en iec ansi astm asm class classes grade type level layer question version edition volume vol rule"
+    " act title directive regulation schedule annex code model fineness mark marked stamp stamped january february march"
     " april may june july august september october november december factor ratio alloy steel filter shade category"
     " scale japan japanese french swiss italian german case line paragraph power grit emery paper needle cut blade spot"
     " shot gauge drill answer place pass measures s h sr lb z"
 )
 _NAMING_SIGNS = _set("$ € £ § # ≈")
 _FINENESSES = _set(
-    "333 375 416 417 500 583 585 600 620 625 650 750 800 830 833 835 850 875 900 916 917 925 935 950 958 980 990 995 999"
-    " 999.9 1000"
+    "333 375 416 417 500 583 585 600 620 625 650 750 800 830 833 835 850 875 900 916 917 925 935 950 958 980 990 995"
+    " 999 999.9 1000"
 )
 # A whole number right before one of these counts nothing.
 _NOT_A_THING = _set(
-    "a an the and or but nor so as at by for from in into of off on onto out over per than then that this to under until"
-    " up upon when where which while who with without is are was were be been has have had do does did can may must not"
+    "a an the and or but nor so as at by for from in into of off on onto out over per than then that this to under"
+    " until up upon when where which while who with without is are was were be been has have had do does did can may must not"
     " no if because before after each every both either it its they them their you your we our he she deep wide long"
     " thick high across apart away proud below above along back allows means puts covers only lets"
 )

@@ -23,8 +23,8 @@ def _set(text: str) -> frozenset[str]:
 
 # A block ends where one of these begins or ends.
 BREAKS = _set(
-    "address article aside blockquote br button caption dd details div dl dt fieldset figcaption figure form h1 h2 h3 h4"
-    " h5 h6 header hr input label legend li main nav ol option p pre section select summary table tbody td tfoot th"
+    "address article aside blockquote br button caption dd details div dl dt fieldset figcaption figure form h1 h2 h3"
+    " h4 h5 h6 header hr input label legend li main nav ol option p pre section select summary table tbody td tfoot th"
     " thead tr ul"
 )
 VOID = _set("area base br col embed hr img input link meta source track wbr")
@@ -132,7 +132,7 @@ class _Reader(HTMLParser):
         return "item" if self._inside("li") else "paragraph"
 
     def _flush(self) -> None:
-        text = re.sub(r"\s+", " ", "".join(self.buffer)).strip()
+        text = re.sub(r"\s+(?=[.,;:)]( |$)|\s)", "", re.sub(r"\s", " ", "".join(self.buffer))).strip()
         self.buffer.clear()
         if not text:
             return
