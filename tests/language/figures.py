@@ -22,6 +22,8 @@ def _set(text: str) -> frozenset[str]:
     return frozenset(text.split())
 
 
+# An equals sign, a bracket or a letter reckoned with: numbers beside its operators are pure.
+_FORMULA = re.compile(r"[=÷π√]|[)\]]\s?[×+/−]|[×+/−]\s?\(|[×/]\s[a-z]+\s[×/]|[−+] n\b|log")
 # Symbols as they are written, then words in the singular.
 UNITS = _set(
     "mm mm² mm³ cm cm² cm³ m m² m³ µm nm km in ft mg µg g kg lb oz ozt dwt gr ct ga J kJ mJ W kW V A mA N kN kgf Pa kPa"
@@ -39,10 +41,11 @@ _BEFORE_UNIT = _set("us uk troy square cubic metric half whole full")
 _NAMED = _set(
     "step part row column section chapter article table figure fig page p pp no nos number entry entries size us uk eu"
     " iso jis din en iec ansi astm asm class classes grade type level layer question version edition volume vol rule"
-    " act title directive regulation schedule annex code model fineness mark marked stamp stamped january february march"
+    " act title directive regulation schedule annex code model fineness mark marked stamp stamped january february"
+    " march"
     " april may june july august september october november december factor ratio alloy steel filter shade category"
     " scale japan japanese french swiss italian german case line paragraph power grit emery paper needle cut blade spot"
-    " shot gauge drill answer place pass measures s h sr lb z"
+    " shot gauge drill answer place pass measures s h sr lb z chf eur usd subsection annex entry"
 )
 _NAMING_SIGNS = _set("$ € £ § # ≈")
 _FINENESSES = _set(
@@ -52,7 +55,8 @@ _FINENESSES = _set(
 # A whole number right before one of these counts nothing.
 _NOT_A_THING = _set(
     "a an the and or but nor so as at by for from in into of off on onto out over per than then that this to under"
-    " until up upon when where which while who with without is are was were be been has have had do does did can may must not"
+    " until up upon when where which while who with without is are was were be been has have had do does did can may"
+    " must not"
     " no if because before after each every both either it its they them their you your we our he she deep wide long"
     " thick high across apart away proud below above along back allows means puts covers only lets"
 )
@@ -61,7 +65,7 @@ _NOT_A_THING = _set(
 def unmeasured(sentence: str) -> list[str]:
     """The numbers of a sentence that need a unit and have none, each with the words around it."""
     tokens = list(_TOKEN.finditer(sentence))
-    formula = any(sign in sentence for sign in "=÷π√")
+    formula = _FORMULA.search(sentence) is not None
     found = []
     for place, token in enumerate(tokens):
         if (
@@ -84,7 +88,7 @@ def _right(tokens: list[re.Match[str]], place: int) -> bool:
     first, ahead = _at(tokens, place + 1), _at(tokens, after)
     if _is_unit(tokens, after) or _is_unit(tokens, place + 1):
         return True
-    if _named(tokens, place) or number in _FINENESSES or re.fullmatch(r"1[4-9]\d\d|20\d\d", number):
+    if _named(tokens, place) or _is_fineness(number) or re.fullmatch(r"1[4-9]\d\d|20\d\d", number):
         return True
     if first == "of" or ahead == "of" or _glued(tokens, place) or _listing(tokens, place):
         return True
@@ -94,9 +98,17 @@ def _right(tokens: list[re.Match[str]], place: int) -> bool:
     return counts and ahead[:1].isalpha() and ahead.lower() not in _NOT_A_THING
 
 
+def _is_fineness(number: str) -> bool:
+    """A fineness that is stamped, or one worked out to the hundredth of a part in a thousand."""
+    return number in _FINENESSES or re.fullmatch(r"[3-9]\d\d\.\d\d", number) is not None
+
+
 def _listing(tokens: list[re.Match[str]], place: int) -> bool:
-    """A caption's or an item's own number: “2, a bead wider than the hole.”"""
-    return place == 0 and tokens[place].group().isdigit() and _at(tokens, 1) in {",", ":"}
+    """A caption's own number (“2, a bead wider than the hole.”), or a paragraph of a law: (4)."""
+    if not tokens[place].group().isdigit():
+        return False
+    in_brackets = _at(tokens, place - 1) == "(" and _at(tokens, place + 1) == ")"
+    return in_brackets or (place == 0 and _at(tokens, 1) in {",", ":"})
 
 
 def _at(tokens: list[re.Match[str]], place: int) -> str:

@@ -24,8 +24,8 @@ def _set(text: str) -> frozenset[str]:
 # A block ends where one of these begins or ends.
 BREAKS = _set(
     "address article aside blockquote br button caption dd details div dl dt fieldset figcaption figure form h1 h2 h3"
-    " h4 h5 h6 header hr input label legend li main nav ol option p pre section select summary table tbody td tfoot th"
-    " thead tr ul"
+    " h4 h5 h6 header hr input label legend li main nav ol option p pre section select small summary table tbody td"
+    " tfoot th thead tr ul"
 )
 VOID = _set("area base br col embed hr img input link meta source track wbr")
 SILENT = _set("script style svg code pre noscript math")

@@ -15,7 +15,7 @@ import pyphen
 
 # A period after these does not end a sentence.
 _ABBREVIATIONS = re.compile(
-    r"(?:\b(?:No|Nos|Fig|Vol|pp|p|ca|vs|cf|ed|eds|St|Dr|approx|art|Art|sec|e\.g|i\.e|[A-Z])\.)$"
+    r"(?:\b(?:No|Nos|Fig|Vol|pp|p|ca|vs|cf|ed|eds|St|Dr|approx|art|Art|sec|e\.g|i\.e|(?<!\d )(?<!°)[A-Z])\.)$"
 )
 _END = re.compile(r"(?<=[.?!])([”\"’)\]]*)\s+(?=[“\"‘(\[]?[A-Z0-9×…])")
 _WORD = re.compile(r"\S*[A-Za-z0-9À-ÿ½¼¾⅓…]\S*")

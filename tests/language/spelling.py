@@ -14,8 +14,9 @@ HERE = Path(__file__).parent
 TRADE_WORDS = HERE / "trade_words.txt"  # good on every page
 CITED_WORDS = HERE / "cited_words.txt"  # names and titles: good in a list of sources only
 
-# Not after or before a digit, a dot or a slash: 14k, M2.5 and x.txt are not words.
-_WORD = re.compile(r"(?<![\w.@/])[^\W\d_]+(?:['’][^\W\d_]+)*(?![\d_/]|\.\w)")
+# Letters beside a digit (14k, M2.5) or with a point inside (e.g., U.S.C., a file's name) are no words.
+_LETTER = "A-Za-zÀ-ÖØ-öø-ÿ"
+_WORD = re.compile(rf"(?<![{_LETTER}\d.@_µ₀-₉])[{_LETTER}]++(?:['’][{_LETTER}]++)*+(?![\d_₀-₉²³½]|\.[{_LETTER}\d])")
 _CARAT_OF_GOLD = re.compile(
     r"\b\d+(?:\.\d+)?[ -]?(?:carats?|ct)\b[ -](?:\w+[ -])?(?:gold|yellow|white|rose|red|alloy|shank|ring|band|wire)"
     r"|\bcarats? (?:gold|fineness|mark|stamp)\b",
