@@ -150,7 +150,7 @@ def melt_spot(
 def _sizes(working: Working, ends: Ends, thick: float) -> None:
     """Depth and width with low and high; the model's own benchmark error widens both.
 
-    Where the surface boils the pool is held at the width it has then; it may be a fifth wider (a judgement).
+    Where the surface boils the pool is held at the width it has then; it may be a fifth wider (a judgment).
     """
     plate = "plate" if math.isfinite(thick) else "thick"
     off = model_error(f"depth_{plate}")

@@ -3,7 +3,7 @@
 Every shot has a likelihood of the absorptivity A, on a grid of ln A. A measured width is normal around the model's
 width; "none", "mark", "melt" and "hole" are normal in ln β around their thresholds. The metal's guess is a weak
 log-normal prior. Stated errors: reading 0.03 mm, model and spot together 6 % of a width, 12 % of a depth, thresholds
-8 % of β (15 % for a hole): judgements, from memory. The interval holds 90 % of the posterior.
+8 % of β (15 % for a hole): judgments, from memory. The interval holds 90 % of the posterior.
 """
 
 from __future__ import annotations
