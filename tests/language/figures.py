@@ -45,7 +45,7 @@ _NAMED = _set(
     " march"
     " april may june july august september october november december factor ratio alloy steel filter shade category"
     " scale japan japanese french swiss italian german case line paragraph power grit emery paper needle cut blade spot"
-    " shot gauge drill answer place pass measures s h sr lb z chf eur usd subsection annex entry"
+    " shot gauge drill answer place pass pair sitting measures s h sr lb z chf eur usd subsection annex entry"
 )
 _NAMING_SIGNS = _set("$ € £ § # ≈")
 _FINENESSES = _set(
@@ -90,7 +90,7 @@ def _right(tokens: list[re.Match[str]], place: int) -> bool:
         return True
     if _named(tokens, place) or _is_fineness(number) or re.fullmatch(r"1[4-9]\d\d|20\d\d", number):
         return True
-    if first == "of" or ahead == "of" or _glued(tokens, place) or _listing(tokens, place):
+    if first == "of" or ahead == "of" or _share(tokens, place) or _glued(tokens, place) or _listing(tokens, place):
         return True
     if re.search(rf"(?:^|\D){re.escape(number)}:\d|\d:{re.escape(number)}(?:\D|$)", tokens[place].string):
         return True
@@ -109,6 +109,11 @@ def _listing(tokens: list[re.Match[str]], place: int) -> bool:
         return False
     in_brackets = _at(tokens, place - 1) == "(" and _at(tokens, place + 1) == ")"
     return in_brackets or (place == 0 and _at(tokens, 1) in {",", ":"})
+
+
+def _share(tokens: list[re.Match[str]], place: int) -> bool:
+    """The 10 of “9 of 10”."""
+    return place >= 2 and _at(tokens, place - 1) == "of" and tokens[place - 2].lastgroup == "number"
 
 
 def _at(tokens: list[re.Match[str]], place: int) -> str:

@@ -2,18 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Collection, Iterable, Mapping
 from posixpath import normpath
-from urllib.parse import unquote, urlsplit
+from urllib.parse import parse_qsl, unquote, urlsplit
 
-from .pages import Link, Picture
+from .pages import Link, Page, Picture
 
 
-def broken(links: Iterable[Link], at: str, ids_of: Callable[[str], frozenset[str] | None]) -> list[str]:
+# The fields of every calculator by its slug.
+Fields = Mapping[str, Collection[str]]
+
+
+def broken(links: Iterable[Link], at: str, page_at: Callable[[str], Page | None], fields: Fields) -> list[str]:
     """The links that lead nowhere. ``at`` is the page's folder in the site, such as ``jobs/ring-down/``.
 
-    ``ids_of`` gives the anchors of a file below the site, an empty set for a file that is no page, and None when there
-    is no such file.
+    ``page_at`` reads a file below the site: an empty page for a file that is no page, None when there is no such file.
     """
     found = []
     for link in links:
@@ -24,12 +27,24 @@ def broken(links: Iterable[Link], at: str, ids_of: Callable[[str], frozenset[str
         target = normpath(at + path) if path else normpath(at or ".")
         if not path or path.endswith(("/", "..", ".")):
             target = "index.html" if target == "." else f"{target}/index.html"
-        ids = ids_of(target)
-        if ids is None:
+        page = page_at(target)
+        if page is None:
             found.append(f"the link “{link.text}” leads to {link.href or 'nothing'}, which is not in the site")
-        elif told.fragment and unquote(told.fragment) not in ids:
-            found.append(f"the link “{link.text}” leads to {link.href}, and that page has no such anchor")
+        else:
+            wrong = _wrong_fragment(told.fragment, page, fields)
+            found += [f"the link “{link.text}” leads to {link.href}, and {one}" for one in wrong]
     return found
+
+
+def _wrong_fragment(fragment: str, page: Page, fields: Fields) -> list[str]:
+    """What the page lacks of what stands behind the ``#``: an anchor, or a calculator's form with these fields."""
+    if not fragment.startswith("calculator="):
+        return ["that page has no such anchor"] if fragment and unquote(fragment) not in page.ids else []
+    (_, slug), *texts = parse_qsl(fragment, keep_blank_values=True)
+    if slug not in fields:
+        return [f"there is no calculator {slug}"]
+    found = [] if slug in page.calculators else [f"that page has no calculator {slug}"]
+    return found + [f"{slug} has no field {name}" for name, _ in texts if name not in fields[slug]]
 
 
 def undescribed(pictures: Iterable[Picture]) -> list[str]:

@@ -76,6 +76,7 @@ class Page:
     links: list[Link] = field(default_factory=list)
     pictures: list[Picture] = field(default_factory=list)
     ids: set[str] = field(default_factory=set)  # of the whole page, not the article alone
+    calculators: set[str] = field(default_factory=set)  # the slugs of the forms on it
     cited: list[str] = field(default_factory=list)  # keys in the page's own list of sources
     boxes: list[str] = field(default_factory=list)  # the kinds of box in order: strip, danger, glance ...
     has_article: bool = False
@@ -149,6 +150,8 @@ class _Reader(HTMLParser):
         classes = frozenset(told.get("class", "").split())
         if told.get("id"):
             self.page.ids.add(told["id"])
+        if told.get("data-calculator"):
+            self.page.calculators.add(told["data-calculator"])
         if tag == "article":
             self.page.has_article = True
         if self._inside("article"):

@@ -10,6 +10,7 @@ from functools import cache
 import pytest
 
 from build_scripts.site import SITE
+from calculators.declare import all_calculators
 
 from . import citing, figures, links, pages, sections, sentences, spelling, wording
 
@@ -42,12 +43,18 @@ def complain(page: pages.Page, found: list[str]) -> None:
 
 
 @cache
-def ids_of(file: str) -> frozenset[str] | None:
-    """The anchors of a built file."""
+def page_at(file: str) -> pages.Page | None:
+    """A built file, read; an empty page when it is none."""
     path = SITE / file
     if not path.is_file():
         return None
-    return frozenset(pages.read(path.read_text(encoding="utf-8")).ids) if path.suffix == ".html" else frozenset()
+    return pages.read(path.read_text(encoding="utf-8")) if path.suffix == ".html" else pages.Page(file)
+
+
+@cache
+def fields() -> dict[str, frozenset[str]]:
+    """The fields of every calculator."""
+    return {slug: frozenset(one.name for one in told.fields) for slug, told in all_calculators().items()}
 
 
 @pytest.fixture
@@ -136,7 +143,7 @@ def test_wording(page: pages.Page) -> None:
 @every_page
 def test_links_lead_somewhere(page: pages.Page) -> None:
     at = pages.built_file(page.name).parent.relative_to(SITE).as_posix() + "/"
-    complain(page, links.broken(page.links, "" if at == "./" else at, ids_of))
+    complain(page, links.broken(page.links, "" if at == "./" else at, page_at, fields()))
 
 
 @every_page
