@@ -61,6 +61,16 @@ def cited(docs: Path = DOCS, calculators: Path = CALCULATORS) -> dict[str, str]:
     return found
 
 
+def uncited(known: Iterable[str], found: Iterable[str]) -> list[str]:
+    """The keys that are listed and that nothing cites."""
+    return sorted(set(known) - set(found))
+
+
+def unlisted(known: Iterable[str], found: Mapping[str, str]) -> dict[str, str]:
+    """The keys that are cited and not listed, each with its place."""
+    return {key: place for key, place in found.items() if key not in set(known)}
+
+
 def faults_of_page(page: Page) -> list[str]:
     """What is wrong with a page's own list of sources."""
     marks = [link for link in page.links if "citation" in link.css.split()]

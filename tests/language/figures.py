@@ -47,6 +47,8 @@ _NAMED = _set(
     " scale japan japanese french swiss italian german case line paragraph power grit emery paper needle cut blade spot"
     " shot gauge drill answer place pass pair sitting measures s h sr lb z chf eur usd subsection annex entry"
 )
+# Of these, what is told apart by whole numbers only: spot 5 is a name, spot 0.5 a size.
+_NUMBERED = _set("step pair sitting spot shot place pass question answer blade needle piece row column line page")
 _NAMING_SIGNS = _set("$ € £ § # ≈")
 _FINENESSES = _set(
     "333 375 416 417 500 583 585 600 620 625 650 750 800 830 833 835 850 875 900 916 917 925 935 950 958 980 990 995"
@@ -161,4 +163,6 @@ def _named(tokens: list[re.Match[str]], place: int) -> bool:
     word = _at(tokens, here)
     if word == "of":  # a factor of 2
         word = _at(tokens, here - 1)
+    if not tokens[place].group().isdigit() and word.lower().removesuffix("s") in _NUMBERED:
+        return False
     return word in _NAMING_SIGNS or word.lower() in _NAMED or word.lower().removesuffix("s") in _NAMED

@@ -8,7 +8,6 @@ from urllib.parse import parse_qsl, unquote, urlsplit
 
 from .pages import Link, Page, Picture
 
-
 # The fields of every calculator by its slug.
 Fields = Mapping[str, Collection[str]]
 

@@ -226,6 +226,11 @@ def read(html: str, name: str = "page.md") -> Page:
     return page
 
 
+def article(html: str, name: str = "jobs/bail.md") -> Page:
+    """A page whose article is this HTML."""
+    return read(f"<article>{html}</article>", name)
+
+
 def sources() -> list[str]:
     """Every Markdown page below docs/, as its path."""
     return sorted(file.relative_to(DOCS).as_posix() for file in DOCS.rglob("*.md"))

@@ -157,10 +157,10 @@ def test_lists_what_it_cites(page: pages.Page) -> None:
 
 
 def test_every_source_is_cited() -> None:
-    unused = sorted(citing.listed() - set(citing.cited()))
+    unused = citing.uncited(citing.listed(), citing.cited())
     assert not unused, f"sources.toml lists what nothing cites: {', '.join(unused)}. Cite it or take it out."
 
 
 def test_every_citation_is_listed() -> None:
-    unknown = {key: place for key, place in citing.cited().items() if key not in citing.listed()}
+    unknown = citing.unlisted(citing.listed(), citing.cited())
     assert not unknown, f"cited and not in sources.toml: {unknown}. Add it with its citation and extent."

@@ -25,6 +25,7 @@ _COMPILED = [(re.compile(pattern, re.IGNORECASE), advice) for pattern, advice in
 
 # British words that the American dictionary lets through.
 _BRITISH = {
+    "grey": "gray",  # with a capital the dictionary takes it for a name
     "towards": "toward",
     "whilst": "while",
     "amongst": "among",
