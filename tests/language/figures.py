@@ -46,6 +46,7 @@ _NAMED = _set(
     " april may june july august september october november december factor ratio alloy steel filter shade category"
     " scale japan japanese french swiss italian german case line paragraph power grit emery paper needle cut blade spot"
     " shot gauge drill answer place pass pair sitting measures s h sr lb z chf eur usd subsection annex entry"
+    " share shares β φ"
 )
 # Of these, what is told apart by whole numbers only: spot 5 is a name, spot 0.5 a size.
 _NUMBERED = _set("step pair sitting spot shot place pass question answer blade needle piece row column line page")
@@ -54,6 +55,9 @@ _FINENESSES = _set(
     "333 375 416 417 500 583 585 600 620 625 650 750 800 830 833 835 850 875 900 916 917 925 935 950 958 980 990 995"
     " 999 999.9 1000"
 )
+# Grades of stainless steel by their common numbers, and alloys named by their shares: 18/8, 70/30, 65-18-17.
+_GRADE = re.compile(r"303|304|316|321|\d{2}/\d{1,2}")
+_SHARES = re.compile(r"\d\d-\d\d-\d\d")
 # A whole number right before one of these counts nothing.
 _NOT_A_THING = _set(
     "a an the and or but nor so as at by for from in into of off on onto out over per than then that this to under"
@@ -89,6 +93,10 @@ def _right(tokens: list[re.Match[str]], place: int) -> bool:
     after = _after_chain(tokens, place)
     first, ahead = _at(tokens, place + 1), _at(tokens, after)
     if _is_unit(tokens, after) or _is_unit(tokens, place + 1):
+        return True
+    if _GRADE.fullmatch(number) or any(
+        one.start() <= tokens[place].start() < one.end() for one in _SHARES.finditer(tokens[place].string)
+    ):
         return True
     if _named(tokens, place) or _is_fineness(number) or re.fullmatch(r"1[4-9]\d\d|20\d\d", number):
         return True

@@ -29,7 +29,10 @@ _HYPHENS = pyphen.Pyphen(lang="en_US", left=1, right=1)
 
 
 def sentences(text: str) -> list[str]:
-    """The sentences of a block. A number such as 0.5 or an abbreviation such as “No. 4” ends none."""
+    """The sentences of a block. A number such as 0.5 or an abbreviation such as “No. 4” ends none; a raised dot parts
+    the links of a row."""
+    if " · " in text:
+        return [one for part in text.split(" · ") for one in sentences(part)]
     found, start = [], 0
     for end in _END.finditer(text):
         sentence = text[start : end.start(1) + len(end.group(1))]

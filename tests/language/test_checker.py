@@ -240,3 +240,26 @@ def test_a_title_of_somebody_else_keeps_its_words() -> None:
 def test_an_empty_page_fails(html: str) -> None:
     with pytest.raises(AssertionError, match=r"shows no article|has no text"):
         test_pages.test_has_text(pages.read(html, "jobs/bail.md"))
+
+
+@pytest.mark.parametrize(
+    "sentence",
+    [
+        "The magnet pulls faintly at a bent 18/8 link.",
+        "A wire for 316L and for 304.",
+        "Nickel silver 65-18-17 and brass 70/30 melt low.",
+        "A share of 0.03 is left.",
+        "A β of 1.1 to 4.5.",
+    ],
+)
+def test_grades_and_alloys_named_by_their_shares_need_no_unit(sentence: str) -> None:
+    assert figures.unmeasured(sentence) == []
+
+
+@pytest.mark.parametrize("sentence", ["Karat gold starts at 10.6 and silver has more.", "It glows at 405."])
+def test_a_bare_figure_is_still_found_beside_them(sentence: str) -> None:
+    assert figures.unmeasured(sentence)
+
+
+def test_the_links_of_a_row_are_no_sentence() -> None:
+    assert sentences.sentences("9k white · 10k white · 14k white") == ["9k white", "10k white", "14k white"]
