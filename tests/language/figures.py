@@ -55,9 +55,8 @@ _FINENESSES = _set(
     "333 375 416 417 500 583 585 600 620 625 650 750 800 830 833 835 850 875 900 916 917 925 935 950 958 980 990 995"
     " 999 999.9 1000"
 )
-# Grades of stainless steel by their common numbers, and alloys named by their shares: 18/8, 70/30, 65-18-17.
-_GRADE = re.compile(r"303|304|316|321|\d{2}/\d{1,2}")
-_SHARES = re.compile(r"\d\d-\d\d-\d\d")
+# Alloys named by their shares: 18/8, 70/30, 65-18-17.
+_SHARES = re.compile(r"\d\d-\d\d-\d\d|\b(?:[Bb]rass|[Ss]teel) \d\d/\d\d?|\d\d/\d\d? (?:brass|steel|link)")
 # A whole number right before one of these counts nothing.
 _NOT_A_THING = _set(
     "a an the and or but nor so as at by for from in into of off on onto out over per than then that this to under"
@@ -94,9 +93,7 @@ def _right(tokens: list[re.Match[str]], place: int) -> bool:
     first, ahead = _at(tokens, place + 1), _at(tokens, after)
     if _is_unit(tokens, after) or _is_unit(tokens, place + 1):
         return True
-    if _GRADE.fullmatch(number) or any(
-        one.start() <= tokens[place].start() < one.end() for one in _SHARES.finditer(tokens[place].string)
-    ):
+    if any(one.start() <= tokens[place].start() < one.end() for one in _SHARES.finditer(tokens[place].string)):
         return True
     if _named(tokens, place) or _is_fineness(number) or re.fullmatch(r"1[4-9]\d\d|20\d\d", number):
         return True

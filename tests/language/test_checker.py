@@ -246,7 +246,7 @@ def test_an_empty_page_fails(html: str) -> None:
     "sentence",
     [
         "The magnet pulls faintly at a bent 18/8 link.",
-        "A wire for 316L and for 304.",
+        "A wire for 316L and for steel 304.",
         "Nickel silver 65-18-17 and brass 70/30 melt low.",
         "A share of 0.03 is left.",
         "A β of 1.1 to 4.5.",
@@ -256,7 +256,9 @@ def test_grades_and_alloys_named_by_their_shares_need_no_unit(sentence: str) -> 
     assert figures.unmeasured(sentence) == []
 
 
-@pytest.mark.parametrize("sentence", ["Karat gold starts at 10.6 and silver has more.", "It glows at 405."])
+@pytest.mark.parametrize(
+    "sentence", ["Karat gold starts at 10.6 and silver has more.", "It melts at 304.", "The pulse was 12/24 long."]
+)
 def test_a_bare_figure_is_still_found_beside_them(sentence: str) -> None:
     assert figures.unmeasured(sentence)
 
